@@ -1,0 +1,48 @@
+package dryfit.measure;
+
+/**
+ * The one place that owns an epsilon. Four quantities are kept apart and never mixed:
+ *
+ * <ul>
+ *   <li><b>coincident</b>: two places nearer than this are one place (this class);
+ *   <li><b>facet</b>: how far a flat facet may stand from the true curve (this class; it changes
+ *       volumes, so it is part of the model);
+ *   <li><b>output step</b>: what a file format can hold; it belongs to each writer;
+ *   <li><b>clearance</b>: a dimension that the maker chose; it lives in the document and is never a
+ *       tolerance.
+ * </ul>
+ *
+ * <p>All lengths in millimetres, all angles in radians. Limits are inclusive: a value exactly at
+ * its limit passes.
+ */
+public final class Tolerances {
+  private Tolerances() {}
+
+  /**
+   * Two points nearer than this are one point: ten million double steps at one metre, and far below
+   * what a 32-bit STL can tell apart there (6e-5 mm).
+   */
+  public static double coincident() {
+    return 1e-6;
+  }
+
+  /**
+   * Solids that overlap no deeper than this only touch. Parts are built in their own frames on a
+   * grid of 2^-14 mm (6.1e-5 mm) and then placed, so two faces made to coincide can stand a few
+   * grid steps into each other; a third of a micrometre of wood is far above that and far below any
+   * saw.
+   */
+  public static double contact() {
+    return 3e-4;
+  }
+
+  /** Greatest distance between a curve and the facets that stand for it (chord error). */
+  public static double facet() {
+    return 0.05;
+  }
+
+  /** Two directions nearer than this are parallel: 1 micrometre over 10 metres. */
+  public static double parallel() {
+    return 1e-7;
+  }
+}

@@ -1,0 +1,18 @@
+package dryfit.solid;
+
+import dryfit.geometry.Mesh;
+
+/** Turns an expression of solids into one closed surface. Implementations are thread-safe. */
+public interface Kernel {
+
+  /** A short name for messages, e.g. {@code exact}. */
+  String name();
+
+  /**
+   * The closed, outward, merged surface of {@code what}, or {@link Mesh#EMPTY} if nothing is left.
+   * It is still closed after its coordinates are rounded to 32-bit floats.
+   *
+   * @throws KernelFailure if no such surface could be made
+   */
+  Mesh evaluate(Csg what);
+}
