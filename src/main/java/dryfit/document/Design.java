@@ -1,0 +1,92 @@
+package dryfit.document;
+
+import java.util.List;
+
+/**
+ * A chair document with one variant applied and every expression worked out. Lengths in
+ * millimetres, angles in radians. Everything carries the JSON pointer it came from. Order is the
+ * document's.
+ *
+ * @param file the name of the file it was read from, for messages
+ * @param variant the variant applied, or {@link #AS_DRAWN}
+ * @param timber key of a species, e.g. {@code ash-white}
+ */
+public record Design(
+    String file,
+    String name,
+    String about,
+    LengthUnit unit,
+    Labels labels,
+    String variant,
+    String timber,
+    FitPlan fit,
+    List<Dimension> dimensions,
+    List<PartPlan> parts,
+    List<JointPlan> joints,
+    List<Waiver> waived,
+    List<Measurement> measured,
+    List<JigPlan> jigs) {
+
+  /** The name of the chair without any variant. */
+  public static final String AS_DRAWN = "as drawn";
+
+  public Design {
+    dimensions = List.copyOf(dimensions);
+    parts = List.copyOf(parts);
+    joints = List.copyOf(joints);
+    waived = List.copyOf(waived);
+    measured = List.copyOf(measured);
+    jigs = List.copyOf(jigs);
+  }
+
+  /** The unit a document is written in and printed in. */
+  public enum LengthUnit {
+    MM,
+    IN
+  }
+
+  /** How printed left and right are meant. */
+  public enum Labels {
+    AS_YOU_FACE_IT,
+    AS_SEATED
+  }
+
+  /**
+   * A named value.
+   *
+   * @param formula the expression it is worked out from, or empty for a plain value
+   * @param from least allowed value, NaN if none
+   * @param to greatest allowed value, NaN if none
+   * @param step step of a slider, NaN if none
+   */
+  public record Dimension(
+      String name,
+      Quantity value,
+      String formula,
+      String note,
+      double from,
+      double to,
+      double step,
+      String pointer) {}
+
+  /**
+   * The maker's fit: planned gaps of a joint, millimetres.
+   *
+   * @param cheek gap at each cheek
+   * @param edge gap at each edge of the tenon
+   * @param bottom gap at the bottom of the mortise
+   * @param leastWall least wood to leave beside a mortise
+   */
+  public record FitPlan(double cheek, double edge, double bottom, double leastWall) {}
+
+  /** A finding the maker accepts, and why; {@code joint} and {@code part} may be empty. */
+  public record Waiver(String check, String joint, String part, String because, String pointer) {}
+
+  /** What the maker found on the real part; value in millimetres or radians. */
+  public record Measurement(
+      String part, String joint, String what, Quantity value, String on, String pointer) {}
+
+  /** A jig the maker wants. */
+  public record JigPlan(
+      String kind, String joint, String from, String to, String hand, String pointer) {}
+}

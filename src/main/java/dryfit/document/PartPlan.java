@@ -1,0 +1,251 @@
+package dryfit.document;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A part as the maker wrote it, numbers worked out. A pair is written for the right-hand side as
+ * you face the chair.
+ */
+public sealed interface PartPlan {
+
+  Common common();
+
+  default String name() {
+    return common().name();
+  }
+
+  /**
+   * What every part has.
+   *
+   * @param pair whether there is a mirrored twin
+   * @param timber key of a species
+   * @param grain which way the grain runs
+   */
+  record Common(
+      String name, String pointer, boolean pair, String timber, Grain grain, String note) {}
+
+  /** Which way the grain runs: along the length, along the chord of the outline, or as written. */
+  sealed interface Grain {
+    record AlongLength() implements Grain {}
+
+    record AlongChord() implements Grain {}
+
+    record Along(Spot direction) implements Grain {}
+  }
+
+  /** Three numbers of chair space: a place (mm) or a direction. */
+  record Spot(double x, double y, double z) {}
+
+  /** Two numbers in a view, mm. */
+  record Spot2(double u, double v) {}
+
+  /** One part, or one of a pair. With {@code NONE} on a pair the hand follows from the context. */
+  record PartRef(String part, Hand hand, String pointer) {}
+
+  // ---- where it runs ----
+
+  /** Where a part stands or runs. */
+  sealed interface Placement {
+    /** From a place to a place, along the middle of the section. */
+    record Run(Spot from, Spot to) implements Placement {}
+
+    /**
+     * Between two parts: the ends are cut to the faces it meets.
+     *
+     * @param level for a part that lies: which edge is at what height at the first and second part
+     * @param x chair-space x of its middle at each end; places an upright part sideways, or a lying
+     *     part that runs front to back
+     * @param y chair-space y of its middle at each end
+     * @param reveal or how its face stands to the faces of the parts it meets
+     */
+    record Between(
+        PartRef first,
+        PartRef second,
+        Optional<Level> level,
+        Optional<Ends> x,
+        Optional<Ends> y,
+        Optional<Reveal> reveal)
+        implements Placement {}
+
+    /** Standing (or hanging) at a place; outlines are drawn from there. */
+    record StandsAt(Spot at) implements Placement {}
+  }
+
+  /** A value at the first and at the second end. */
+  record Ends(double first, double second) {}
+
+  /** Heights above the floor of the top, middle or bottom of a part, at its two ends. */
+  record Level(Edge edge, Ends height) {
+    /** The edge of the part whose height is given. */
+    public enum Edge {
+      TOP,
+      MIDDLE,
+      BOTTOM
+    }
+  }
+
+  /**
+   * How a part's face stands to the faces it meets, measured at the shoulder. Outside is the side
+   * away from the middle of the chair.
+   *
+   * @param from outside: its outside face is set back from theirs by so much; inside: its inside
+   *     face is set back from their inside faces; centred: its middle is so far outward of theirs
+   */
+  record Reveal(From from, Ends by) {
+    /** The face the distance is taken from. */
+    public enum From {
+      OUTSIDE,
+      INSIDE,
+      CENTRED
+    }
+  }
+
+  // ---- forms ----
+
+  /**
+   * A straight member.
+   *
+   * @param turn radians about its own length, anticlockwise seen from the end towards the start
+   */
+  record Straight(
+      Common common, Placement placement, Section section, List<Taper> tapers, double turn)
+      implements PartPlan {
+    public Straight {
+      tapers = List.copyOf(tapers);
+    }
+  }
+
+  /** A cross-section. */
+  sealed interface Section {
+    /**
+     * @param width upright for a part that lies, sideways for a part that stands
+     * @param thickness the other way
+     */
+    record Rectangle(double width, double thickness) implements Section {}
+
+    record Round(double diameter) implements Section {}
+  }
+
+  /**
+   * Wood taken off chosen faces, straight from a place along the part to another.
+   *
+   * @param faces front, back, left, right, top, bottom, inside, outside
+   * @param from where it starts, measured along the part from its start
+   * @param to where it ends, where {@code leaves} is left; before or after {@code from}
+   * @param leaves thickness left there between this face and the one opposite
+   */
+  record Taper(List<String> faces, double from, double to, double leaves, String pointer) {
+    public Taper {
+      faces = List.copyOf(faces);
+    }
+  }
+
+  /**
+   * A part sawn from one or two outlines, each drawn in a view.
+   *
+   * <p>Standing at a place: {@code side} is drawn in (y, z), {@code front} in (x, z), {@code plan}
+   * in (x, y), all from that place and parallel to the chair. Between two parts: {@code plan} is
+   * drawn in (along, outward) and {@code side} in (along, up), from where it leaves the first part
+   * towards the second, at the level given.
+   *
+   * @param thickness size square to the view when only one outline is given, centred on the place
+   */
+  record Sawn(
+      Common common,
+      Placement placement,
+      Optional<Outline> side,
+      Optional<Outline> front,
+      Optional<Outline> plan,
+      Optional<Double> thickness)
+      implements PartPlan {}
+
+  /** A part turned about its length; diameters between the stations run straight, or smoothly. */
+  record Turned(Common common, Placement placement, List<Station> stations, boolean smooth)
+      implements PartPlan {
+    public Turned {
+      stations = List.copyOf(stations);
+    }
+  }
+
+  /** A diameter so far along from the start; stations are in rising order. */
+  record Station(double along, double diameter) {}
+
+  /** A board with an outline, free or held in grooves. */
+  record Panel(Common common, double thickness, PanelShape shape) implements PartPlan {}
+
+  /** Where a panel is and what outline it has. */
+  sealed interface PanelShape {
+    /**
+     * Drawn in a view through {@code at}, the middle of its thickness.
+     *
+     * @param view plan: (x, y); side: (y, z); front: (x, z)
+     */
+    record Drawn(Spot at, View view, Outline outline) implements PanelShape {}
+
+    /**
+     * Fills the opening between the parts, in grooves, in the plane through the middle of the first
+     * of them that is a rail.
+     *
+     * @param deep depth of the groove
+     * @param gap room left at the bottom of each groove for the wood to move
+     * @param slack room at each face of the panel in its groove
+     */
+    record Fills(List<PartRef> parts, double deep, double gap, double slack) implements PanelShape {
+      public Fills {
+        parts = List.copyOf(parts);
+      }
+    }
+  }
+
+  /** A view of the chair. */
+  enum View {
+    PLAN,
+    SIDE,
+    FRONT
+  }
+
+  // ---- outlines ----
+
+  /** A closed outline. */
+  sealed interface Outline {
+    /** A path that closes on its start. */
+    record Closed(Path path) implements Outline {}
+
+    /**
+     * A band between two edges that run the same way; the ends are joined straight.
+     *
+     * @param firstName e.g. inside, bottom, front
+     * @param secondName e.g. outside, top, back
+     */
+    record Band(String firstName, Path first, String secondName, Path second) implements Outline {}
+
+    record Circle(double diameter) implements Outline {}
+  }
+
+  /** An edge: a start and the steps that follow. */
+  record Path(Spot2 start, List<Step> steps, String pointer) {
+    public Path {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** One step of an edge. */
+  sealed interface Step {
+    /** Straight to a point. */
+    record Line(Spot2 to) implements Step {}
+
+    /** One smooth curve through the current point and these. */
+    record Curve(List<Spot2> through) implements Step {
+      public Curve {
+        through = List.copyOf(through);
+      }
+    }
+
+    /**
+     * A circular arc to a point; {@code rise} is the height of the bow over its chord, positive to
+     * the left of the way it runs.
+     */
+    record Arc(Spot2 to, double rise) implements Step {}
+  }
+}
