@@ -36,6 +36,23 @@ public final class Tolerances {
     return 3e-4;
   }
 
+  /**
+   * A corner nearer than this to a cutting plane lies on it. A placed corner is right to about
+   * 1e-12 mm at one metre, so this is far above rounding, and a thousand times below {@link
+   * #coincident}, so that cutting never moves a corner to another place.
+   */
+  public static double onPlane() {
+    return 1e-9;
+  }
+
+  /**
+   * A piece thinner than this is left out when a solid is cut into cells: below what counts as two
+   * places, and so little that 100 x 100 mm of it is 0.001 mm3.
+   */
+  public static double sliver() {
+    return 1e-7;
+  }
+
   /** Greatest distance between a curve and the facets that stand for it (chord error). */
   public static double facet() {
     return 0.05;
