@@ -45,4 +45,21 @@ public final class Tolerances {
   public static double parallel() {
     return 1e-7;
   }
+
+  /**
+   * Corners that a boolean operation made nearer than this to each other, or to an edge, are one.
+   * The operation decides sides to 1e-8 mm; where planes cross at a slant that grows a thousandfold
+   * along the cut. Smaller, and cracks stay open; larger, and the float step of an STL file is met.
+   */
+  public static double weld() {
+    return 1e-5;
+  }
+
+  /**
+   * A face whose corners stand further than this from its plane is not flat. A hundredth of the
+   * distance to which JCSG tells sides apart: beyond that its recursion may never end.
+   */
+  public static double flat() {
+    return 1e-10;
+  }
 }
