@@ -163,11 +163,13 @@ final class DesignReader {
     parts.forEach(
         (name, node) ->
             pairs.put(
-                name,
-                node instanceof Json.Obj object
-                    && object.members().get("pair") instanceof Json.Bool pair
-                    && pair.value()));
+                name, node instanceof Json.Obj object && isPair(object.members().get("pair"))));
     return pairs;
+  }
+
+  /** What is neither true nor false is told once, and not again at every hand. */
+  private static boolean isPair(Json pair) {
+    return pair instanceof Json.Bool bool ? bool.value() : pair != null;
   }
 
   /** Lists may go on naming what a variant leaves out. */
@@ -217,10 +219,10 @@ final class DesignReader {
     List<JointPlan> plans = new ArrayList<>();
     nodes.forEach(
         (name, node) -> {
-          JointPlan plan = reader.read(name, node);
-          plans.add(plan);
-          if (node instanceof Json.Obj object) {
-            TenonCheck.check(plan, object, parts, problems);
+          Optional<JointPlan> plan = reader.read(name, node);
+          plan.ifPresent(plans::add);
+          if (plan.isPresent() && node instanceof Json.Obj object) {
+            TenonCheck.check(plan.get(), object, parts, problems);
           }
         });
     return plans;

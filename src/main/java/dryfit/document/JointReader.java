@@ -53,7 +53,8 @@ final class JointReader {
     this.context = context;
   }
 
-  JointPlan read(String name, Json node) {
+  /** The joint, or empty if not even its kind can be told. */
+  Optional<JointPlan> read(String name, Json node) {
     if (!Names.fitsAny(name)) {
       context
           .problems()
@@ -64,7 +65,10 @@ final class JointReader {
               "some words, at most 80 characters",
               "a joint's name is at most 80 characters and not blank");
     }
-    Kind kind = kind(node);
+    return kind(node).map(kind -> read(name, node, kind));
+  }
+
+  private JointPlan read(String name, Json node, Kind kind) {
     Fields joint = new Fields(context.problems(), node, keys(kind), "a " + kind.word() + " joint");
     boolean tenoned = kind != Kind.HOUSING;
     boolean sawn = kind == Kind.MORTISE_AND_TENON;
@@ -105,15 +109,12 @@ final class JointReader {
         joint.wordIfAny("role", ROLES).orElse(Role.STRUCTURAL));
   }
 
-  private Kind kind(Json node) {
+  private Optional<Kind> kind(Json node) {
     // Which keys belong depends on the kind; until it is known every key passes.
-    List<String> any =
-        node instanceof Json.Obj object ? List.copyOf(object.members().keySet()) : List.of();
-    return new Fields(new Problems(""), node, any).node("kind").isEmpty()
-        ? Kind.MORTISE_AND_TENON
-        : new Fields(context.problems(), node, any)
-            .wordIfAny("kind", KINDS)
-            .orElse(Kind.MORTISE_AND_TENON);
+    if (!(node instanceof Json.Obj object) || !object.members().containsKey("kind")) {
+      return Optional.of(Kind.MORTISE_AND_TENON);
+    }
+    return new Fields(context.problems(), node, object.members().keySet()).wordIfAny("kind", KINDS);
   }
 
   private static List<String> keys(Kind kind) {

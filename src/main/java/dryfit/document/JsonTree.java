@@ -121,8 +121,8 @@ final class JsonTree {
       if (members.putIfAbsent(key, value) != null) {
         duplicate(parent, key, keyAt);
       }
+      pointer = parent;
     }
-    pointer = parent;
     return new Json.Obj(closed(at), members);
   }
 
@@ -142,8 +142,8 @@ final class JsonTree {
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       pointer = parent + "/" + items.size();
       items.add(node(depth + 1));
+      pointer = parent;
     }
-    pointer = parent;
     return new Json.Arr(closed(at), items);
   }
 
