@@ -12,8 +12,9 @@ import java.util.List;
  * <p>Positions in the table count along whichever axis of the view the edge runs further; the width
  * is laid off along the other axis. The second edge keeps the steps of the first, moved across,
  * with further points where the table has an entry between two of them. Between entries the width
- * runs straight; beyond the first and last it stays. It is exact at the first edge's own points; on
- * a curve between two of them it is as near as a cubic through the neighbours is to that curve.
+ * runs straight; beyond the first and last it stays. So the band is as wide as the table says at
+ * every entry and at every point of the first edge; between those each edge is its own smooth
+ * curve.
  *
  * @param widths (position, width), positions rising
  * @param sense +1 to move towards the positive side of the other axis, -1 to the negative
@@ -26,14 +27,15 @@ record Widening(List<Spot2> widths, int sense) {
     Spot2 from = edge.start();
     for (Step step : edge.steps()) {
       if (step instanceof Step.Line line) {
-        for (Spot2 point : withStations(List.of(from, line.to()), alongU)) {
+        List<Spot2> ends = Batten.withoutRepeats(List.of(from, line.to()));
+        for (Spot2 point : withStations(ends, alongU)) {
           steps.add(new Step.Line(moved(point, alongU)));
         }
         from = line.to();
       } else if (step instanceof Step.Curve curve) {
         List<Spot2> through = new ArrayList<>(List.of(from));
         through.addAll(curve.through());
-        List<Spot2> points = withStations(through, alongU);
+        List<Spot2> points = withStations(Batten.withoutRepeats(through), alongU);
         steps.add(new Step.Curve(points.stream().map(p -> moved(p, alongU)).toList()));
         from = through.get(through.size() - 1);
       } else if (step instanceof Step.Arc arc) {
@@ -62,16 +64,8 @@ record Widening(List<Spot2> widths, int sense) {
     return u.getMax() - u.getMin() > v.getMax() - v.getMin();
   }
 
-  private static double along(Spot2 point, boolean alongU) {
-    return alongU ? point.u() : point.v();
-  }
-
-  private static double off(Spot2 point, boolean alongU) {
-    return alongU ? point.v() : point.u();
-  }
-
   private Spot2 moved(Spot2 point, boolean alongU) {
-    double by = sense * width(along(point, alongU));
+    double by = sense * width(Batten.coordinate(point, alongU));
     return alongU ? new Spot2(point.u(), point.v() + by) : new Spot2(point.u() + by, point.v());
   }
 
@@ -93,9 +87,10 @@ record Widening(List<Spot2> widths, int sense) {
   /** The points after the first, and between them those where the table has an entry. */
   private List<Spot2> withStations(List<Spot2> points, boolean alongU) {
     List<Spot2> all = new ArrayList<>();
+    Batten batten = new Batten(points);
     for (int i = 0; i + 1 < points.size(); i++) {
-      double a = along(points.get(i), alongU);
-      double b = along(points.get(i + 1), alongU);
+      double a = Batten.coordinate(points.get(i), alongU);
+      double b = Batten.coordinate(points.get(i + 1), alongU);
       List<Double> between = new ArrayList<>();
       for (Spot2 station : widths) {
         if ((station.u() - a) * (station.u() - b) < 0) {
@@ -103,53 +98,11 @@ record Widening(List<Spot2> widths, int sense) {
         }
       }
       for (double at : between) {
-        double across = across(points, i, at, alongU);
-        all.add(alongU ? new Spot2(at, across) : new Spot2(across, at));
+        all.add(batten.pointWhere(i, at, alongU));
       }
       all.add(points.get(i + 1));
     }
     return all;
-  }
-
-  /**
-   * Cubic Hermite between points i and i+1; slopes at each are those of the parabola through it.
-   */
-  private static double across(List<Spot2> points, int i, double at, boolean alongU) {
-    double a = along(points.get(i), alongU);
-    double step = along(points.get(i + 1), alongU) - a;
-    double t = (at - a) / step;
-    double first = off(points.get(i), alongU);
-    double second = off(points.get(i + 1), alongU);
-    double leaving = slope(points, i, i, alongU) * step;
-    double arriving = slope(points, i + 1, i, alongU) * step;
-    double s = 1 - t;
-    return first * s * s * (1 + 2 * t)
-        + second * t * t * (3 - 2 * t)
-        + leaving * t * s * s
-        - arriving * t * t * s;
-  }
-
-  /** At an end, or where the edge turns back, the slope is that of the chord. */
-  private static double slope(List<Spot2> points, int at, int chord, boolean alongU) {
-    double chordSlope = rise(points, chord, alongU);
-    if (at == 0 || at + 1 == points.size()) {
-      return chordSlope;
-    }
-    double before = run(points, at - 1, alongU);
-    double after = run(points, at, alongU);
-    if (before * after <= 0) {
-      return chordSlope;
-    }
-    return (rise(points, at - 1, alongU) * after + rise(points, at, alongU) * before)
-        / (before + after);
-  }
-
-  private static double run(List<Spot2> points, int i, boolean alongU) {
-    return along(points.get(i + 1), alongU) - along(points.get(i), alongU);
-  }
-
-  private static double rise(List<Spot2> points, int i, boolean alongU) {
-    return (off(points.get(i + 1), alongU) - off(points.get(i), alongU)) / run(points, i, alongU);
   }
 
   /** The highest point of an arc over its chord, to the left of the way it runs. */
