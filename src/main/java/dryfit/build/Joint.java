@@ -46,6 +46,12 @@ public record Joint(
     mortise = List.copyOf(mortise);
   }
 
+  Joint labelled(String other) {
+    return new Joint(
+        plan, hand, other, tenoned, atStart, mortised, mouth, at, entry, thick, wide, length, tenon,
+        mortise);
+  }
+
   public String name() {
     return plan.name();
   }
