@@ -1,0 +1,22 @@
+package dryfit.geometry;
+
+/** Points and triangles on their way to a mesh; whoever holds it owns the arrays. */
+final class Triangles {
+  private final double[] xyz;
+  private final int[] corners;
+
+  Triangles(double[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
+  }
+
+  /** 3 numbers a point. */
+  double[] xyz() {
+    return xyz;
+  }
+
+  /** 3 point numbers a triangle. */
+  int[] corners() {
+    return corners;
+  }
+}
