@@ -80,6 +80,7 @@ public final class Tolerances {
     return 1e-10;
   }
 
+  /**
    * Edges whose directions differ by less than this have no common normal worth the name: the ends
    * of an edge of 1 mm are right to about 1e-12. To leave them out moves a face by less than 1e-6
    * mm over 1 metre.
