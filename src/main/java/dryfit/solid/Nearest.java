@@ -10,7 +10,7 @@ import dryfit.measure.Tolerances;
  * distance; near contact rounding can deny it that proof, and then it says so.
  */
 final class Nearest {
-  private static final int MOST_STEPS = 64;
+  private static final int MOST_ROUNDS = 64;
 
   private final double[] a;
   private final double[] b;
@@ -57,7 +57,7 @@ final class Nearest {
     size = 1;
     simplex.nearest(1);
     double before = Double.POSITIVE_INFINITY;
-    for (int step = 0; step < MOST_STEPS; step++) {
+    for (int step = 0; step < MOST_ROUNDS; step++) {
       double x = simplex.x;
       double y = simplex.y;
       double z = simplex.z;
