@@ -36,6 +36,23 @@ public final class Tolerances {
     return 3e-4;
   }
 
+  /**
+   * A corner nearer than this to a cutting plane lies on it. A placed corner is right to about
+   * 1e-12 mm at one metre, so this is far above rounding, and a thousand times below {@link
+   * #coincident}, so that cutting never moves a corner to another place.
+   */
+  public static double onPlane() {
+    return 1e-9;
+  }
+
+  /**
+   * A piece thinner than this is left out when a solid is cut into cells: below what counts as two
+   * places, and so little that 100 x 100 mm of it is 0.001 mm3.
+   */
+  public static double sliver() {
+    return 1e-7;
+  }
+
   /** Greatest distance between a curve and the facets that stand for it (chord error). */
   public static double facet() {
     return 0.05;
@@ -44,5 +61,39 @@ public final class Tolerances {
   /** Two directions nearer than this are parallel: 1 micrometre over 10 metres. */
   public static double parallel() {
     return 1e-7;
+  }
+
+  /**
+   * Corners that a boolean operation made nearer than this to each other, or to an edge, are one.
+   * The operation decides sides to 1e-8 mm; where planes cross at a slant that grows a thousandfold
+   * along the cut. Smaller, and cracks stay open; larger, and the float step of an STL file is met.
+   */
+  public static double weld() {
+    return 1e-5;
+  }
+
+  /**
+   * A face whose corners stand further than this from its plane is not flat. A hundredth of the
+   * distance to which JCSG tells sides apart: beyond that its recursion may never end.
+   */
+  public static double flat() {
+    return 1e-10;
+  }
+
+  /**
+   * Edges whose directions differ by less than this have no common normal worth the name: the ends
+   * of an edge of 1 mm are right to about 1e-12. To leave them out moves a face by less than 1e-6
+   * mm over 1 metre.
+   */
+  public static double sameDirection() {
+    return 1e-9;
+  }
+
+  /**
+   * Below this angle the common normal of two edges is taken with care: it is uncertain by rounding
+   * over angle, 1e-7 at this limit.
+   */
+  public static double nearlyParallel() {
+    return 1e-5;
   }
 }

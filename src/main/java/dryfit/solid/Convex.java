@@ -2,62 +2,432 @@ package dryfit.solid;
 
 import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
+import dryfit.geometry.Mesh;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
-/** A closed convex solid: points and flat faces, anticlockwise from outside. Immutable. */
+/**
+ * A closed convex solid: points and flat faces, anticlockwise from outside. Immutable, millimetres.
+ * Planes, volume, centroid and box are computed once, when it is made.
+ */
 public final class Convex {
-  private final List<Vec3> points;
-  private final int[][] faces;
-  private final List<Plane> planes;
+  /** Three numbers a point. */
+  final double[] xyz;
 
-  private Convex(List<Vec3> points, int[][] faces, List<Plane> planes) {
-    this.points = List.copyOf(points);
+  final int[][] faces;
+
+  /** Four numbers a face: the outward unit normal and the offset. */
+  final double[] planes;
+
+  /** Lowest x, y, z and highest x, y, z. */
+  final double[] box;
+
+  private final double volume;
+  private final Vec3 middle;
+
+  /** Holds the edges once they were asked for; placed copies share them, for they are numbers. */
+  private final AtomicReference<int[]> edges;
+
+  /** A cell whose arrays are known to be right; they are kept, not copied. */
+  Convex(double[] xyz, int[][] faces, double[] planes) {
+    this.xyz = xyz;
     this.faces = faces;
-    this.planes = List.copyOf(planes);
+    this.planes = planes;
+    this.box = boxAround(xyz);
+    double[] moments = moments(xyz, faces, box);
+    this.volume = moments[0];
+    this.middle = new Vec3(moments[1], moments[2], moments[3]);
+    this.edges = new AtomicReference<>();
   }
 
-  // STUB: to be written (see the contract)
+  /** A moved copy. */
+  private Convex(Convex of, double[] xyz, double[] planes, Vec3 middle) {
+    this.xyz = xyz;
+    this.faces = of.faces;
+    this.planes = planes;
+    this.edges = of.edges;
+    this.box = boxAround(xyz);
+    this.volume = of.volume;
+    this.middle = middle;
+  }
+
+  /**
+   * The cell with these points and faces.
+   *
+   * @param faces loops of point numbers, anticlockwise from outside
+   * @throws IllegalArgumentException if a face has fewer than three corners or no area, or if a
+   *     point stands outside a face by more than {@link Tolerances#coincident}
+   */
   public static Convex of(List<Vec3> points, int[][] faces) {
-    return new Convex(points, faces, List.of());
+    double[] xyz = packed(points);
+    int[][] loops = Arrays.stream(faces).map(int[]::clone).toArray(int[][]::new);
+    Convex cell = new Convex(xyz, loops, FacePlanes.of(xyz, loops));
+    for (int f = 0; f < loops.length; f++) {
+      if (cell.highest(f, xyz) > Tolerances.coincident()) {
+        throw new IllegalArgumentException("face " + f + " has a point outside it: not convex");
+      }
+    }
+    if (!(cell.volume > 0)) {
+      throw new IllegalArgumentException("a cell without volume");
+    }
+    return cell;
+  }
+
+  /**
+   * @throws IllegalArgumentException if the box has no volume
+   */
+  public static Convex box(Box box) {
+    Vec3 a = box.low();
+    Vec3 b = box.high();
+    return prism(
+        List.of(
+            a,
+            new Vec3(b.x(), a.y(), a.z()),
+            new Vec3(b.x(), b.y(), a.z()),
+            new Vec3(a.x(), b.y(), a.z())),
+        new Vec3(0, 0, b.z() - a.z()));
+  }
+
+  /**
+   * The solid that a convex flat loop sweeps when moved by {@code along}; the loop may run either
+   * way round.
+   *
+   * @throws IllegalArgumentException if the loop is not convex or the solid has no volume
+   */
+  public static Convex prism(List<Vec3> loop, Vec3 along) {
+    return loft(loop, loop.stream().map(p -> p.plus(along)).toList());
+  }
+
+  /**
+   * The solid between two convex flat loops with as many points each, point by point. Sides that
+   * are not flat are split along the diagonal that bulges. Points of one loop may coincide, as at
+   * an apex.
+   *
+   * @throws IllegalArgumentException if the solid would not be convex or has no volume
+   */
+  public static Convex loft(List<Vec3> a, List<Vec3> b) {
+    return Loft.between(a, b);
+  }
+
+  /**
+   * The smallest convex solid around the points; points in one plane make one face.
+   *
+   * @throws IllegalArgumentException if they do not span a solid
+   */
+  public static Convex hull(Collection<Vec3> points) {
+    return Hull.around(packed(points))
+        .orElseThrow(() -> new IllegalArgumentException("the points do not span a solid"));
+  }
+
+  public int pointCount() {
+    return xyz.length / 3;
+  }
+
+  public Vec3 point(int i) {
+    return new Vec3(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]);
   }
 
   public List<Vec3> points() {
-    return points;
+    List<Vec3> all = new ArrayList<>(pointCount());
+    for (int i = 0; i < pointCount(); i++) {
+      all.add(point(i));
+    }
+    return Collections.unmodifiableList(all);
   }
 
+  public int faceCount() {
+    return faces.length;
+  }
+
+  /** Loops of point numbers, anticlockwise from outside; a copy. */
   public int[][] faces() {
-    return faces.clone();
+    return Arrays.stream(faces).map(int[]::clone).toArray(int[][]::new);
   }
 
+  /** The plane of a face, normal outwards. */
+  public Plane plane(int face) {
+    return new Plane(
+        new Vec3(planes[4 * face], planes[4 * face + 1], planes[4 * face + 2]),
+        planes[4 * face + 3]);
+  }
+
+  /** The planes of the faces in their order, normals outwards. */
   public List<Plane> planes() {
-    return planes;
+    List<Plane> all = new ArrayList<>(faces.length);
+    for (int f = 0; f < faces.length; f++) {
+      all.add(plane(f));
+    }
+    return Collections.unmodifiableList(all);
+  }
+
+  /** Cubic millimetres. */
+  public double volume() {
+    return volume;
+  }
+
+  /** The centroid. */
+  public Vec3 middle() {
+    return middle;
+  }
+
+  public Box bounds() {
+    return new Box(new Vec3(box[0], box[1], box[2]), new Vec3(box[3], box[4], box[5]));
+  }
+
+  /** Whether the point is inside or on the surface, {@link Tolerances#onPlane} allowed. */
+  public boolean contains(Vec3 p) {
+    for (int f = 0; f < faces.length; f++) {
+      if (height(f, p.x(), p.y(), p.z()) > Tolerances.onPlane()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The greatest {@code direction . p} over the solid: how far it reaches that way. */
+  public double reach(Vec3 direction) {
+    int i = farthest(direction.x(), direction.y(), direction.z());
+    return direction.dot(point(i));
+  }
+
+  /** A corner farthest along {@code direction}; the first such corner if there are several. */
+  public Vec3 extreme(Vec3 direction) {
+    return point(farthest(direction.x(), direction.y(), direction.z()));
+  }
+
+  /** The smallest distance between a face and the corner farthest below it. */
+  public double thickness() {
+    double least = Double.POSITIVE_INFINITY;
+    for (int f = 0; f < faces.length; f++) {
+      least = Math.min(least, -lowest(f, xyz));
+    }
+    return least;
   }
 
   /** What lies inside {@code plane} (its normal points away from what is kept). */
   public Optional<Convex> clipped(Plane plane) {
-    return Optional.of(this);
+    Vec3 n = plane.normal();
+    return Optional.ofNullable(Clip.inside(this, n.x(), n.y(), n.z(), plane.offset()));
   }
 
-  public double volume() {
-    return 0;
+  /** What two cells share, if it is thicker than {@link Tolerances#sliver}. */
+  public Optional<Convex> common(Convex other) {
+    return Optional.ofNullable(Clip.common(this, other));
   }
 
-  public Vec3 middle() {
-    return points.get(0);
+  /** The two sides of a cut; a side thinner than {@link Tolerances#sliver} goes to the other. */
+  public record Split(Optional<Convex> inside, Optional<Convex> outside) {}
+
+  /** This cut in two by {@code plane}. */
+  public Split split(Plane plane) {
+    Vec3 n = plane.normal();
+    double out = reach(n) - plane.offset();
+    double in = plane.offset() + reach(n.negated());
+    if (out <= Tolerances.sliver()) {
+      return new Split(Optional.of(this), Optional.empty());
+    }
+    if (in <= Tolerances.sliver()) {
+      return new Split(Optional.empty(), Optional.of(this));
+    }
+    return new Split(clipped(plane), clipped(plane.flipped()));
   }
 
-  public Box bounds() {
-    return Box.around(points);
-  }
-
+  /** This taken through {@code frame} from local to chair space. */
   public Convex placed(Frame frame) {
-    return this;
+    double[] moved = new double[xyz.length];
+    Vec3 x = frame.x();
+    Vec3 y = frame.y();
+    Vec3 z = frame.z();
+    Vec3 o = frame.origin();
+    for (int i = 0; i < xyz.length; i += 3) {
+      double a = xyz[i];
+      double b = xyz[i + 1];
+      double c = xyz[i + 2];
+      moved[i] = o.x() + (a * x.x() + b * y.x() + c * z.x());
+      moved[i + 1] = o.y() + (a * x.y() + b * y.y() + c * z.y());
+      moved[i + 2] = o.z() + (a * x.z() + b * y.z() + c * z.z());
+    }
+    double[] turned = new double[planes.length];
+    for (int f = 0; f < faces.length; f++) {
+      FacePlanes.store(turned, f, frame.place(plane(f)));
+    }
+    return new Convex(this, moved, turned, frame.place(middle));
   }
 
+  /** This taken from chair space to the coordinates of {@code frame}. */
   public Convex localTo(Frame frame) {
-    return this;
+    double[] moved = new double[xyz.length];
+    for (int i = 0; i < pointCount(); i++) {
+      Vec3 p = frame.local(point(i));
+      moved[3 * i] = p.x();
+      moved[3 * i + 1] = p.y();
+      moved[3 * i + 2] = p.z();
+    }
+    double[] turned = new double[planes.length];
+    for (int f = 0; f < faces.length; f++) {
+      FacePlanes.store(turned, f, frame.local(plane(f)));
+    }
+    return new Convex(this, moved, turned, frame.local(middle));
+  }
+
+  /** This mirrored in its own z = 0. */
+  public Convex mirroredZ() {
+    double[] mirrored = xyz.clone();
+    for (int i = 2; i < mirrored.length; i += 3) {
+      mirrored[i] = 0.0 - mirrored[i];
+    }
+    double[] turned = planes.clone();
+    for (int i = 2; i < turned.length; i += 4) {
+      turned[i] = 0.0 - turned[i];
+    }
+    int[][] reversed = new int[faces.length][];
+    for (int f = 0; f < faces.length; f++) {
+      int n = faces[f].length;
+      reversed[f] = new int[n];
+      for (int i = 0; i < n; i++) {
+        reversed[f][i] = faces[f][n - 1 - i];
+      }
+    }
+    return new Convex(mirrored, reversed, turned);
+  }
+
+  /** This as a shape of its own, every face with the given origin (a JSON pointer). */
+  public Csg.Leaf asLeaf(String origin) {
+    return new Csg.Leaf(asMesh(origin), List.of(this));
+  }
+
+  private Mesh asMesh(String origin) {
+    int triangleCount = Arrays.stream(faces).mapToInt(loop -> loop.length - 2).sum();
+    int[] triangles = new int[3 * triangleCount];
+    int[] faceOf = new int[triangleCount];
+    int[][][] loops = new int[faces.length][][];
+    int t = 0;
+    for (int f = 0; f < faces.length; f++) {
+      int[] loop = faces[f];
+      loops[f] = new int[][] {loop};
+      for (int i = 2; i < loop.length; i++) {
+        triangles[3 * t] = loop[0];
+        triangles[3 * t + 1] = loop[i - 1];
+        triangles[3 * t + 2] = loop[i];
+        faceOf[t++] = f;
+      }
+    }
+    return new Mesh(xyz, loops, triangles, faceOf, new int[faces.length], List.of(origin));
+  }
+
+  /** Four numbers an edge: its ends, and the faces to its left and right. */
+  int[] edges() {
+    int[] known = edges.get();
+    if (known == null) {
+      known = CellEdges.of(faces);
+      edges.set(known);
+    }
+    return known;
+  }
+
+  double height(int face, double x, double y, double z) {
+    int k = 4 * face;
+    return planes[k] * x + planes[k + 1] * y + planes[k + 2] * z - planes[k + 3];
+  }
+
+  /** The greatest height of any of the points over a face of this. */
+  double highest(int face, double[] points) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < points.length; i += 3) {
+      most = Math.max(most, height(face, points[i], points[i + 1], points[i + 2]));
+    }
+    return most;
+  }
+
+  /** The least height of any of the points over a face of this. */
+  double lowest(int face, double[] points) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.length; i += 3) {
+      least = Math.min(least, height(face, points[i], points[i + 1], points[i + 2]));
+    }
+    return least;
+  }
+
+  int farthest(double dx, double dy, double dz) {
+    int best = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < xyz.length; i += 3) {
+      double at = dx * xyz[i] + dy * xyz[i + 1] + dz * xyz[i + 2];
+      if (at > most) {
+        most = at;
+        best = i / 3;
+      }
+    }
+    return best;
+  }
+
+  static double[] packed(Collection<Vec3> points) {
+    double[] xyz = new double[3 * points.size()];
+    int i = 0;
+    for (Vec3 p : points) {
+      xyz[i++] = p.x();
+      xyz[i++] = p.y();
+      xyz[i++] = p.z();
+    }
+    return xyz;
+  }
+
+  private static double[] boxAround(double[] xyz) {
+    double inf = Double.POSITIVE_INFINITY;
+    double[] box = {inf, inf, inf, -inf, -inf, -inf};
+    for (int i = 0; i < xyz.length; i++) {
+      int axis = i % 3;
+      box[axis] = Math.min(box[axis], xyz[i]);
+      box[axis + 3] = Math.max(box[axis + 3], xyz[i]);
+    }
+    return box;
+  }
+
+  /**
+   * Volume and centroid by the divergence theorem: tetrahedra from the middle of the box, which is
+   * inside, so that all terms have one sign and nothing cancels.
+   */
+  private static double[] moments(double[] xyz, int[][] faces, double[] box) {
+    double ox = (box[0] + box[3]) / 2;
+    double oy = (box[1] + box[4]) / 2;
+    double oz = (box[2] + box[5]) / 2;
+    double six = 0;
+    double mx = 0;
+    double my = 0;
+    double mz = 0;
+    for (int[] loop : faces) {
+      int a = 3 * loop[0];
+      double ax = xyz[a] - ox;
+      double ay = xyz[a + 1] - oy;
+      double az = xyz[a + 2] - oz;
+      for (int i = 2; i < loop.length; i++) {
+        int b = 3 * loop[i - 1];
+        int c = 3 * loop[i];
+        double bx = xyz[b] - ox;
+        double by = xyz[b + 1] - oy;
+        double bz = xyz[b + 2] - oz;
+        double cx = xyz[c] - ox;
+        double cy = xyz[c + 1] - oy;
+        double cz = xyz[c + 2] - oz;
+        double v = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+        six += v;
+        mx += v * (ax + bx + cx);
+        my += v * (ay + by + cy);
+        mz += v * (az + bz + cz);
+      }
+    }
+    if (!(six > 0)) {
+      return new double[] {six / 6, ox, oy, oz};
+    }
+    double k = 1 / (4 * six);
+    return new double[] {six / 6, ox + mx * k, oy + my * k, oz + mz * k};
   }
 }

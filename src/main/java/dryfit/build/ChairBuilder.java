@@ -1,0 +1,315 @@
+package dryfit.build;
+
+import dryfit.build.JointInstances.Instance;
+import dryfit.build.JointMaker.Made;
+import dryfit.document.Design;
+import dryfit.document.Hand;
+import dryfit.document.JointPlan;
+import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.PartPlan;
+import dryfit.document.PartPlan.PartRef;
+import dryfit.document.Problem;
+import dryfit.document.Reading;
+import dryfit.geometry.Box;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.Plane;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Cells;
+import dryfit.solid.Convex;
+import dryfit.solid.Csg;
+import dryfit.solid.Kernel;
+import dryfit.solid.KernelFailure;
+import dryfit.solid.Solid;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Builds a chair from its design.
+ *
+ * <ol>
+ *   <li>Every part is placed, its ends left long where they meet another part.
+ *   <li>Every joint is worked out in chair space: mouth, entry, tenon, mortise.
+ *   <li>Tips that meet are mitred.
+ *   <li>Parts are cut to their shoulders and get their tenons.
+ *   <li>Panels are fitted into the openings that are now known.
+ *   <li>Mortises and grooves are cut, each part in one go by the kernel.
+ * </ol>
+ */
+public final class ChairBuilder {
+  private final Design design;
+  private final Kernel kernel;
+  private final List<Problem> problems = new ArrayList<>();
+  private final StockMaker stocks;
+
+  private ChairBuilder(Design design, Kernel kernel) {
+    this.design = design;
+    this.kernel = kernel;
+    this.stocks = new StockMaker(design);
+  }
+
+  /**
+   * The chair, or everything that keeps it from being built.
+   *
+   * @throws KernelFailure if a solid could not be made; the message names the part
+   */
+  public static Reading<Chair> build(Design design, Kernel kernel) {
+    return new ChairBuilder(design, kernel).build();
+  }
+
+  private Reading<Chair> build() {
+    stocks.placeAll().forEach(this::refuse);
+    Map<String, Stock> placed = new LinkedHashMap<>();
+    stocks.all().forEach(s -> placed.put(key(s.name(), s.hand()), s));
+    Map<String, Integer> indices = indices();
+
+    List<Made> made = new ArrayList<>();
+    JointInstances instances = new JointInstances(design, stocks);
+    for (JointPlan plan : design.joints()) {
+      if (!instances.canBeMade(plan)) {
+        continue;
+      }
+      attempt(
+          () -> {
+            for (Instance i : instances.of(plan)) {
+              made.add(
+                  JointMaker.make(
+                      i,
+                      jointLabel(i),
+                      indices.get(key(i.tenoned().name(), i.tenoned().hand())),
+                      indices.get(key(i.mortised().name(), i.mortised().hand()))));
+            }
+          });
+    }
+    List<Made> joints = new ArrayList<>();
+    attempt(() -> joints.addAll(Mitres.cut(made)));
+
+    Map<String, Csg> bodies = new LinkedHashMap<>();
+    placed.forEach((key, stock) -> attempt(() -> bodies.put(key, body(stock, joints))));
+    Map<String, List<Csg>> cuts = new LinkedHashMap<>();
+    if (problems.isEmpty()) {
+      fillPanels(placed, bodies, cuts);
+    }
+    if (!problems.isEmpty()) {
+      return new Reading.Refused<>(problems);
+    }
+    for (Made m : joints) {
+      Stock into = m.of().mortised();
+      for (Convex tool : m.joint().mortise()) {
+        cuts.computeIfAbsent(key(into.name(), into.hand()), k -> new ArrayList<>())
+            .add(tool.localTo(into.frame()).asLeaf(m.joint().plan().pointer()));
+      }
+    }
+    List<String> order = List.copyOf(indices.keySet());
+    List<Part> parts =
+        order.parallelStream()
+            .map(key -> part(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())))
+            .toList();
+    return new Reading.Accepted<>(
+        new Chair(design, parts, unambiguous(joints.stream().map(Made::joint).toList())));
+  }
+
+  private void attempt(Runnable step) {
+    try {
+      step.run();
+    } catch (Refusal refusal) {
+      refuse(refusal);
+    }
+  }
+
+  private void refuse(Refusal refusal) {
+    Problem p = refusal.problem();
+    problems.add(
+        new Problem(
+            p.code(),
+            design.file(),
+            p.line(),
+            p.pointer(),
+            p.found(),
+            p.allowed(),
+            p.nearest(),
+            p.message()));
+  }
+
+  /** Every part's place in the chair: document order, right before left. */
+  private Map<String, Integer> indices() {
+    Map<String, Integer> out = new LinkedHashMap<>();
+    for (PartPlan plan : design.parts()) {
+      for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
+        out.put(key(plan.name(), hand), out.size());
+      }
+    }
+    return out;
+  }
+
+  // ---- bodies ----
+
+  private Csg body(Stock stock, List<Made> joints) {
+    Csg shape = stock.shape();
+    String origin = stock.plan().common().pointer();
+    List<Csg> tenons = new ArrayList<>();
+    String own = key(stock.name(), stock.hand());
+    boolean startDone = false;
+    boolean endDone = false;
+    for (Made m : joints) {
+      if (!key(m.of().tenoned().name(), m.of().tenoned().hand()).equals(own)) {
+        continue;
+      }
+      startDone |= m.of().atStart();
+      endDone |= !m.of().atStart();
+      for (Plane plane : m.trim()) {
+        shape = Shapes.trimmed(shape, stock.frame().local(plane), origin);
+      }
+      if (m.joint().plan().shoulder() == Shoulder.SCRIBED) {
+        shape = scribed(shape, stock, m, origin);
+      }
+      String pointer = m.joint().plan().pointer();
+      m.bodyTenon().forEach(c -> tenons.add(c.localTo(stock.frame()).asLeaf(pointer)));
+    }
+    for (Stock.ButtedEnd butt : stock.butted()) {
+      if (butt.atStart() ? !startDone : !endDone) {
+        shape = butted(shape, stock, butt, origin);
+      }
+    }
+    return shape.plus(tenons);
+  }
+
+  private Csg butted(Csg shape, Stock stock, Stock.ButtedEnd butt, String origin) {
+    Stock other = stocks.stock(butt.part(), butt.hand());
+    Vec3 out = stock.outward(butt.atStart());
+    double half = (stock.end() - stock.start()) / 2;
+    Vec3 from = stock.endPoint(butt.atStart()).minus(out.times(half));
+    return CellRay.first(other.placedCells(), from, out)
+        .map(e -> Shapes.trimmed(shape, stock.frame().local(e.face().flipped()), origin))
+        .orElse(shape);
+  }
+
+  /** Coped: what is inside the other part goes, after the end is cut off in the middle of it. */
+  private static Csg scribed(Csg shape, Stock stock, Made m, String origin) {
+    Stock other = m.of().mortised();
+    Joint j = m.joint();
+    double out =
+        CellRay.first(other.placedCells(), j.at().minus(j.entry()), j.entry())
+            .map(CellRay.Entry::out)
+            .orElse(1.0);
+    Plane middle = j.mouth().moved(-out / 2 * -j.entry().dot(j.mouth().normal()));
+    Csg shorter =
+        Shapes.trimmed(
+            shape,
+            stock
+                .frame()
+                .local(
+                    middle.normal().dot(stock.outward(j.atStart())) > 0
+                        ? middle
+                        : middle.flipped()),
+            origin);
+    return shorter.minus(
+        List.of(Shapes.localTo(Shapes.placed(other.shape(), other.frame()), stock.frame())));
+  }
+
+  // ---- panels ----
+
+  private void fillPanels(
+      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
+    for (PartPlan plan : design.parts()) {
+      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isFilling(panel)) {
+        continue;
+      }
+      for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
+        attempt(() -> fillPanel(panel, hand, placed, bodies, cuts));
+      }
+    }
+  }
+
+  private void fillPanel(
+      PartPlan.Panel panel,
+      Hand hand,
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts) {
+    List<PanelFiller.Around> around = new ArrayList<>();
+    for (PartRef ref : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
+      Hand of = ref.hand();
+      if (of == Hand.NONE && placed.get(key(ref.part(), Hand.NONE)) == null) {
+        of = hand == Hand.NONE ? Hand.RIGHT : hand;
+      } else if (of != Hand.NONE && hand == Hand.LEFT) {
+        of = of.other();
+      }
+      Stock stock = placed.get(key(ref.part(), of));
+      around.add(
+          new PanelFiller.Around(
+              stock,
+              Cells.of(bodies.get(key(ref.part(), of))).stream()
+                  .map(c -> c.placed(stock.frame()))
+                  .toList()));
+    }
+    PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around);
+    placed.put(key(panel.name(), hand), filled.stock());
+    bodies.put(key(panel.name(), hand), filled.stock().shape());
+    for (PanelFiller.Around a : around) {
+      cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
+          .add(Shapes.localTo(filled.groove(), a.stock().frame()));
+    }
+  }
+
+  // ---- finished parts ----
+
+  private Part part(Stock stock, Csg body, List<Csg> cuts) {
+    List<Convex> bodyCells = Cells.of(body);
+    Csg finished = body.minus(cuts);
+    Mesh mesh;
+    try {
+      mesh = kernel.evaluate(finished);
+    } catch (KernelFailure failure) {
+      throw new KernelFailure(
+          label(stock) + ": " + failure.getMessage(), failure.operands(), failure);
+    }
+    List<Convex> cells =
+        Cells.minus(bodyCells, cuts.stream().flatMap(c -> Cells.of(c).stream()).toList());
+    Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
+    return new Part(
+        stock.plan(),
+        stock.hand(),
+        label(stock),
+        stock.frame(),
+        body,
+        bodyCells,
+        new Solid(mesh, cells),
+        new Part.Blank(size.x(), size.y(), size.z()),
+        stock.grain());
+  }
+
+  private String label(Stock stock) {
+    return stock.name() + handWord(stock.hand(), " ");
+  }
+
+  private String jointLabel(Instance i) {
+    return i.plan().name() + handWord(i.hand(), ", ");
+  }
+
+  private String handWord(Hand hand, String before) {
+    if (hand == Hand.NONE) {
+      return "";
+    }
+    boolean seated = design.labels() == Design.Labels.AS_SEATED;
+    return before + (hand == Hand.RIGHT != seated ? "right" : "left");
+  }
+
+  /** Joints that would have the same name say which end of the part they are at. */
+  private static List<Joint> unambiguous(List<Joint> joints) {
+    return IntStream.range(0, joints.size())
+        .mapToObj(
+            i -> {
+              Joint j = joints.get(i);
+              long same = joints.stream().filter(o -> o.label().equals(j.label())).count();
+              return same == 1 ? j : j.labelled(j.label() + (j.atStart() ? ", start" : ", end"));
+            })
+        .toList();
+  }
+
+  private static String key(String part, Hand hand) {
+    return part + hand.suffix();
+  }
+}

@@ -1,0 +1,156 @@
+package dryfit.build;
+
+import dryfit.document.Hand;
+import dryfit.document.PartPlan;
+import dryfit.document.PartPlan.Panel;
+import dryfit.document.PartPlan.PanelShape.Fills;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Plane;
+import dryfit.geometry.Vec2;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Cells;
+import dryfit.solid.Convex;
+import dryfit.solid.Csg;
+import dryfit.solid.Extrusion;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+
+/**
+ * Fits a panel into the opening between parts. In the plane through the middle of the first part
+ * that lies, the sections of the parts leave a hole; the panel is that hole made larger by the
+ * depth of the groove less the room to move, and the groove is the hole made larger by its depth.
+ */
+final class PanelFiller {
+  private PanelFiller() {}
+
+  /** How far sections are let into each other so that parts that only touch close the ring, mm. */
+  private static final double OVERLAP = 0.01;
+
+  /**
+   * @param stock the panel, placed
+   * @param groove what is cut from each of the parts around it, chair space
+   */
+  record Filled(Stock stock, Csg groove) {}
+
+  /** A part around the opening. */
+  record Around(Stock stock, List<Convex> placedCells) {}
+
+  static Filled fill(Panel plan, Hand hand, List<Around> around) {
+    Fills fills = (Fills) plan.shape();
+    String pointer = plan.common().pointer();
+    Stock rail =
+        around.stream()
+            .map(Around::stock)
+            .filter(Stock::lies)
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    Refusal.of(
+                        "wrong-kind",
+                        pointer + "/fills",
+                        "no part around " + plan.name() + " lies level",
+                        "one of them must be a rail, for the panel to stand in its middle"));
+    Frame f = rail.frame();
+    Frame page = Frame.of(f.origin(), f.x(), f.y());
+    List<Geometry> sections = new ArrayList<>();
+    for (Around a : around) {
+      Plane plane = new Plane(page.z(), page.z().dot(page.origin()));
+      for (Convex cell : a.placedCells()) {
+        List<Vec3> corners = Slice.points(cell, plane);
+        if (corners.size() >= 3) {
+          sections.add(hull(corners, page).buffer(OVERLAP, 1));
+        }
+      }
+    }
+    Geometry opening = opening(UnaryUnionOp.union(sections), plan);
+    List<Vec2> groove = grown(opening, OVERLAP + fills.deep());
+    List<Vec2> panel = grown(opening, OVERLAP + fills.deep() - fills.gap());
+    double half = plan.thickness() / 2;
+    double slack = half + fills.slack();
+
+    double minX = panel.stream().mapToDouble(Vec2::x).min().orElseThrow();
+    double maxX = panel.stream().mapToDouble(Vec2::x).max().orElseThrow();
+    double minY = panel.stream().mapToDouble(Vec2::y).min().orElseThrow();
+    double maxY = panel.stream().mapToDouble(Vec2::y).max().orElseThrow();
+    boolean upright = maxY - minY > maxX - minX;
+    Vec3 corner = page.place(new Vec3((minX + maxX) / 2, (minY + maxY) / 2, 0));
+    Frame own =
+        upright
+            ? Frame.of(corner, page.y(), page.x().negated())
+            : Frame.of(corner, page.x(), page.y());
+    Csg shape = Shapes.localTo(Extrusion.of(panel, -half, half, page, pointer), own);
+    double length = upright ? maxY - minY : maxX - minX;
+    Stock stock =
+        new Stock(
+            plan,
+            hand,
+            own,
+            shape,
+            Cells.of(shape),
+            -length / 2,
+            length / 2,
+            rail.outside(),
+            grain(plan, own),
+            !upright,
+            List.of());
+    return new Filled(stock, Extrusion.of(groove, -slack, slack, page, pointer + "/groove"));
+  }
+
+  private static Vec3 grain(Panel plan, Frame own) {
+    return plan.common().grain() instanceof PartPlan.Grain.Along along
+        ? own.localDirection(StockMaker.vec(along.direction())).unit()
+        : Vec3.RIGHT;
+  }
+
+  private static Geometry hull(List<Vec3> corners, Frame page) {
+    Coordinate[] flat =
+        corners.stream()
+            .map(page::local)
+            .map(p -> new Coordinate(p.x(), p.y()))
+            .toArray(Coordinate[]::new);
+    return new GeometryFactory().createMultiPointFromCoords(flat).convexHull();
+  }
+
+  /** The largest hole in the ring of sections. */
+  private static Geometry opening(Geometry ring, Panel plan) {
+    Polygon best = null;
+    for (int i = 0; i < ring.getNumGeometries(); i++) {
+      if (ring.getGeometryN(i) instanceof Polygon polygon) {
+        for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+          LineString hole = polygon.getInteriorRingN(h);
+          Polygon candidate = polygon.getFactory().createPolygon(hole.getCoordinates());
+          if (best == null || candidate.getArea() > best.getArea()) {
+            best = candidate;
+          }
+        }
+      }
+    }
+    if (best == null) {
+      throw Refusal.of(
+          "no-opening",
+          plan.common().pointer() + "/fills",
+          "the parts around " + plan.name() + " leave no closed opening in its plane",
+          "name all the parts that frame it, and let them meet");
+    }
+    return best;
+  }
+
+  private static List<Vec2> grown(Geometry opening, double by) {
+    BufferParameters mitred =
+        new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
+    Geometry grown = BufferOp.bufferOp(opening, by, mitred);
+    List<Vec2> loop = new ArrayList<>();
+    for (Coordinate c : ((Polygon) grown).getExteriorRing().getCoordinates()) {
+      loop.add(new Vec2(c.x, c.y));
+    }
+    return OutlineCurves.cleaned(loop);
+  }
+}

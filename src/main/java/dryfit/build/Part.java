@@ -1,0 +1,63 @@
+package dryfit.build;
+
+import dryfit.document.Hand;
+import dryfit.document.PartPlan;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
+import dryfit.solid.Csg;
+import dryfit.solid.Solid;
+import java.util.List;
+
+/**
+ * One part of the chair as it will be made: shaped, shouldered, with its tenons and mortises.
+ *
+ * @param plan what the maker wrote
+ * @param hand which of a pair
+ * @param label its name for people, e.g. {@code front-leg right}; follows the document's choice of
+ *     left and right
+ * @param frame places the part's own frame (x length, y width, z thickness) in the chair
+ * @param body the shape before any mortise is cut, tenons included, as made, own frame
+ * @param bodyCells cells of {@code body}, own frame
+ * @param solid the finished part, own frame
+ * @param blank size of the squared piece it is made from: length, width, thickness, mm, without
+ *     allowances
+ * @param grain unit direction of the grain, own frame
+ */
+public record Part(
+    PartPlan plan,
+    Hand hand,
+    String label,
+    Frame frame,
+    Csg body,
+    List<Convex> bodyCells,
+    Solid solid,
+    Blank blank,
+    Vec3 grain) {
+
+  public Part {
+    bodyCells = List.copyOf(bodyCells);
+  }
+
+  /** A squared piece of wood, mm. */
+  public record Blank(double length, double width, double thickness) {}
+
+  public String name() {
+    return plan.name();
+  }
+
+  public String pointer() {
+    return plan.common().pointer();
+  }
+
+  /** The finished surface where it stands in the chair. */
+  public Mesh placedMesh() {
+    return solid.mesh().placed(frame);
+  }
+
+  /** The finished part's cells where they stand in the chair. */
+  public List<Convex> placedCells() {
+    return solid.cells().stream().map(c -> c.placed(frame)).toList();
+  }
+}

@@ -1,0 +1,112 @@
+package dryfit.build;
+
+import dryfit.document.Hand;
+import dryfit.document.PartPlan;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
+import dryfit.solid.Csg;
+import java.util.List;
+
+/**
+ * A part placed in the chair before its joints are made. Where an end is still to be cut to the
+ * face it meets, the shape is left long.
+ *
+ * @param frame own frame: x length, y width, z thickness
+ * @param shape in the own frame
+ * @param cells of the shape, own frame
+ * @param start x of the start in the own frame, where it is or is expected to be cut
+ * @param end x of the end in the own frame
+ * @param outside unit direction in chair space that counts as outside for this part
+ * @param grain own frame
+ * @param lies whether it runs more level than upright
+ * @param butted the ends that are cut to a face even without a joint
+ */
+record Stock(
+    PartPlan plan,
+    Hand hand,
+    Frame frame,
+    Csg shape,
+    List<Convex> cells,
+    double start,
+    double end,
+    Vec3 outside,
+    Vec3 grain,
+    boolean lies,
+    List<ButtedEnd> butted) {
+
+  Stock {
+    cells = List.copyOf(cells);
+    butted = List.copyOf(butted);
+  }
+
+  /** An end that is cut to a face of another part even without a joint. */
+  record ButtedEnd(boolean atStart, String part, Hand hand) {}
+
+  String name() {
+    return plan.name();
+  }
+
+  List<Convex> placedCells() {
+    return cells.stream().map(c -> c.placed(frame)).toList();
+  }
+
+  /** Unit direction out of the part at an end, chair space. */
+  Vec3 outward(boolean atStart) {
+    return atStart ? frame.x().negated() : frame.x();
+  }
+
+  /** The middle of the section near an end, chair space. */
+  Vec3 endPoint(boolean atStart) {
+    Section s = section(atStart);
+    return frame.place(
+        new Vec3(atStart ? start : end, (s.y0() + s.y1()) / 2, (s.z0() + s.z1()) / 2));
+  }
+
+  /** What the section measures near an end: its extent across width and thickness. */
+  record Section(double y0, double y1, double z0, double z1) {
+    double width() {
+      return y1 - y0;
+    }
+
+    double thickness() {
+      return z1 - z0;
+    }
+  }
+
+  /** The extent of the section a millimetre inside an end. */
+  Section section(boolean atStart) {
+    double inside = Math.min(1, (end - start) / 4);
+    return sectionAt(atStart ? start + inside : end - inside);
+  }
+
+  /** The extent of the section at x in the own frame. */
+  Section sectionAt(double x) {
+    List<Vec3> cut = Slice.points(cells, new dryfit.geometry.Plane(Vec3.RIGHT, x));
+    if (cut.isEmpty()) {
+      throw new IllegalStateException(name() + " has no wood at " + x);
+    }
+    dryfit.geometry.Box box = dryfit.geometry.Box.around(cut);
+    return new Section(box.low().y(), box.high().y(), box.low().z(), box.high().z());
+  }
+
+  Stock withGrain(Vec3 direction) {
+    return new Stock(plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted);
+  }
+
+  /** The left-hand twin of a right-hand part. */
+  Stock mirrored() {
+    return new Stock(
+        plan,
+        hand.other(),
+        frame.mirrored(),
+        Shapes.mirroredZ(shape),
+        cells.stream().map(Convex::mirroredZ).toList(),
+        start,
+        end,
+        outside.mirrored(),
+        new Vec3(grain.x(), grain.y(), -grain.z()),
+        lies,
+        butted.stream().map(b -> new ButtedEnd(b.atStart(), b.part(), b.hand().other())).toList());
+  }
+}

@@ -1,0 +1,21 @@
+package dryfit.fit;
+
+import dryfit.build.Chair;
+import java.util.List;
+
+/**
+ * The dry fit of a chair.
+ *
+ * @param joints in the order of {@link Chair#joints}
+ * @param findings what stops the build first, then by the order of checks and of the document
+ */
+public record FitReport(Chair chair, List<JointFit> joints, List<Finding> findings) {
+  public FitReport {
+    joints = List.copyOf(joints);
+    findings = List.copyOf(findings);
+  }
+
+  public boolean fits() {
+    return findings.stream().noneMatch(Finding::stopsTheBuild);
+  }
+}

@@ -1,0 +1,260 @@
+package dryfit.solid;
+
+import dryfit.measure.Tolerances;
+import java.util.Arrays;
+
+/**
+ * Cuts convex cells by planes. Faces that survive keep their plane to the last bit, so that planes
+ * do not drift however often a cell is cut.
+ */
+final class Clip {
+  private static final int NONE = -1;
+
+  private final Convex cell;
+  private final double[] height;
+  private double[] xyz;
+  private int count;
+
+  /** New number of each old point, once it is used. */
+  private final int[] renamed;
+
+  /** For each cut edge: its inner end, its outer end, the number of the point on it. */
+  private int[] cuts = new int[3 * 16];
+
+  private int cutCount;
+
+  private Clip(Convex cell, double[] height) {
+    this.cell = cell;
+    this.height = height;
+    this.xyz = new double[cell.xyz.length + 3 * 16];
+    this.renamed = new int[cell.pointCount()];
+    Arrays.fill(renamed, NONE);
+  }
+
+  /** The part of both cells; null if it is thinner than a sliver. */
+  static Convex common(Convex a, Convex b) {
+    if (!near(a, b) || apart(a, b, Tolerances.sliver())) {
+      return null;
+    }
+    Convex rest = a;
+    for (int k = 0; k < b.planes.length && rest != null; k += 4) {
+      rest = inside(rest, b.planes[k], b.planes[k + 1], b.planes[k + 2], b.planes[k + 3]);
+    }
+    return rest;
+  }
+
+  /** Whether the boxes share more than a sliver. */
+  static boolean near(Convex a, Convex b) {
+    double thin = Tolerances.sliver();
+    return a.box[0] < b.box[3] - thin
+        && b.box[0] < a.box[3] - thin
+        && a.box[1] < b.box[4] - thin
+        && b.box[1] < a.box[4] - thin
+        && a.box[2] < b.box[5] - thin
+        && b.box[2] < a.box[5] - thin;
+  }
+
+  /** Whether a face of one keeps the other out, or lets it in no deeper than {@code depth}. */
+  static boolean apart(Convex a, Convex b, double depth) {
+    return keepsOut(a, b, depth) || keepsOut(b, a, depth);
+  }
+
+  private static boolean keepsOut(Convex a, Convex b, double depth) {
+    double[] p = b.xyz;
+    for (int f = 0; f < a.faces.length; f++) {
+      boolean out = true;
+      for (int i = 0; i < p.length && out; i += 3) {
+        out = a.height(f, p[i], p[i + 1], p[i + 2]) >= -depth;
+      }
+      if (out) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The part of the cell below the plane; null if it is thinner than a sliver. */
+  static Convex inside(Convex cell, double nx, double ny, double nz, double offset) {
+    double[] p = cell.xyz;
+    double[] height = new double[cell.pointCount()];
+    double least = 0;
+    boolean cutsOff = false;
+    for (int i = 0; i < height.length; i++) {
+      double h = nx * p[3 * i] + ny * p[3 * i + 1] + nz * p[3 * i + 2] - offset;
+      if (Math.abs(h) <= Tolerances.onPlane()) {
+        h = 0;
+      }
+      height[i] = h;
+      least = Math.min(least, h);
+      cutsOff |= h > 0;
+    }
+    if (-least <= Tolerances.sliver()) {
+      return null;
+    }
+    return cutsOff ? new Clip(cell, height).cut(nx, ny, nz, offset) : cell;
+  }
+
+  private Convex cut(double nx, double ny, double nz, double offset) {
+    int[][] kept = new int[cell.faces.length + 1][];
+    double[] planes = new double[cell.planes.length + 4];
+    int keptCount = 0;
+    for (int f = 0; f < cell.faces.length; f++) {
+      int[] loop = cutLoop(cell.faces[f]);
+      if (loop != null) {
+        System.arraycopy(cell.planes, 4 * f, planes, 4 * keptCount, 4);
+        kept[keptCount++] = loop;
+      }
+    }
+    int[] cap = cap(kept, keptCount);
+    if (cap == null) {
+      return usable(Hull.around(Arrays.copyOf(xyz, 3 * count)).orElse(null));
+    }
+    planes[4 * keptCount] = nx;
+    planes[4 * keptCount + 1] = ny;
+    planes[4 * keptCount + 2] = nz;
+    planes[4 * keptCount + 3] = offset;
+    kept[keptCount++] = cap;
+    double[] points = Arrays.copyOf(xyz, 3 * count);
+    int[][] faces = Arrays.copyOf(kept, keptCount);
+    planes = Arrays.copyOf(planes, 4 * keptCount);
+    return usable(ShortEdges.collapsed(points, faces, planes));
+  }
+
+  private static Convex usable(Convex cell) {
+    if (cell == null || !(cell.volume() > 0)) {
+      return null;
+    }
+    for (int f = 0; f < cell.faces.length; f++) {
+      if (!deeperThanSliver(cell, f)) {
+        return null;
+      }
+    }
+    return cell;
+  }
+
+  private static boolean deeperThanSliver(Convex cell, int f) {
+    for (int i = 0; i < cell.xyz.length; i += 3) {
+      if (cell.height(f, cell.xyz[i], cell.xyz[i + 1], cell.xyz[i + 2]) < -Tolerances.sliver()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The loop below the plane, in new numbers; null if nothing of the face is below it. */
+  private int[] cutLoop(int[] loop) {
+    boolean below = false;
+    for (int p : loop) {
+      below |= height[p] < 0;
+    }
+    if (!below) {
+      return null;
+    }
+    int[] out = new int[2 * loop.length];
+    int n = 0;
+    for (int i = 0; i < loop.length; i++) {
+      int p = loop[i];
+      int q = loop[i + 1 < loop.length ? i + 1 : 0];
+      if (height[p] <= 0) {
+        out[n++] = keep(p);
+      }
+      if (height[p] < 0 && height[q] > 0) {
+        out[n++] = onEdge(p, q);
+      } else if (height[p] > 0 && height[q] < 0) {
+        out[n++] = onEdge(q, p);
+      }
+    }
+    return n < 3 ? null : Arrays.copyOf(out, n);
+  }
+
+  private int keep(int p) {
+    if (renamed[p] == NONE) {
+      renamed[p] = add(cell.xyz[3 * p], cell.xyz[3 * p + 1], cell.xyz[3 * p + 2]);
+    }
+    return renamed[p];
+  }
+
+  private int onEdge(int in, int out) {
+    for (int k = 0; k < 3 * cutCount; k += 3) {
+      if (cuts[k] == in && cuts[k + 1] == out) {
+        return cuts[k + 2];
+      }
+    }
+    double t = height[in] / (height[in] - height[out]);
+    double[] p = cell.xyz;
+    int a = 3 * in;
+    int b = 3 * out;
+    int made =
+        add(
+            p[a] + t * (p[b] - p[a]),
+            p[a + 1] + t * (p[b + 1] - p[a + 1]),
+            p[a + 2] + t * (p[b + 2] - p[a + 2]));
+    if (3 * cutCount == cuts.length) {
+      cuts = Arrays.copyOf(cuts, 2 * cuts.length);
+    }
+    cuts[3 * cutCount] = in;
+    cuts[3 * cutCount + 1] = out;
+    cuts[3 * cutCount + 2] = made;
+    cutCount++;
+    return made;
+  }
+
+  private int add(double x, double y, double z) {
+    if (3 * count == xyz.length) {
+      xyz = Arrays.copyOf(xyz, 2 * xyz.length);
+    }
+    xyz[3 * count] = x;
+    xyz[3 * count + 1] = y;
+    xyz[3 * count + 2] = z;
+    return count++;
+  }
+
+  /**
+   * The loop of the new face: the edges in the plane that the kept faces leave open, turned round.
+   * Null if they do not make one ring, which only happens when corners within rounding of the plane
+   * fall on both sides of it.
+   */
+  private int[] cap(int[][] kept, int keptCount) {
+    boolean[] onPlane = new boolean[count];
+    for (int p = 0; p < renamed.length; p++) {
+      if (renamed[p] != NONE && height[p] == 0) {
+        onPlane[renamed[p]] = true;
+      }
+    }
+    for (int k = 2; k < 3 * cutCount; k += 3) {
+      onPlane[cuts[k]] = true;
+    }
+    int[] next = new int[count];
+    Arrays.fill(next, NONE);
+    int edges = 0;
+    int start = NONE;
+    for (int f = 0; f < keptCount; f++) {
+      int[] loop = kept[f];
+      for (int i = 0; i < loop.length; i++) {
+        int p = loop[i];
+        int q = loop[i + 1 < loop.length ? i + 1 : 0];
+        if (onPlane[p] && onPlane[q]) {
+          if (next[q] != NONE) {
+            return null;
+          }
+          next[q] = p;
+          start = start == NONE ? q : start;
+          edges++;
+        }
+      }
+    }
+    if (edges < 3) {
+      return null;
+    }
+    int[] ring = new int[edges];
+    int at = start;
+    for (int i = 0; i < edges; i++) {
+      ring[i] = at;
+      at = next[at];
+      if (at == NONE || (at == start) != (i == edges - 1)) {
+        return null;
+      }
+    }
+    return ring;
+  }
+}
