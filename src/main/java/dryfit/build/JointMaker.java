@@ -153,7 +153,7 @@ final class JointMaker {
                   h.deep() + plan.fit().bottom(),
                   mouth.moved(Shapes.SPARE));
             });
-    List<Plane> trim = plan.shoulder() == Shoulder.FLAT ? List.of(mouth) : List.of();
+    List<Plane> trim = plan.shoulder() == Shoulder.FLAT ? List.of(mouth.flipped()) : List.of();
     return new Made(
         i, joint(i, label, tenoned, mortised, mouth, a, length, tenon, mortise), body, trim);
   }
@@ -201,7 +201,7 @@ final class JointMaker {
     List<Plane> trim = new ArrayList<>();
     List<Convex> bodies = new ArrayList<>(body.stream().toList());
     if (plan.shoulder() == Shoulder.FLAT) {
-      trim.add(mouth);
+      trim.add(mouth.flipped());
     } else if (plan.shoulder() == Shoulder.NONE) {
       // The part itself, whole, is the tenon.
       trim.add(Plane.through(a.at().plus(a.entry().times(length)), a.entry()));

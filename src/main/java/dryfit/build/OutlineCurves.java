@@ -126,7 +126,7 @@ final class OutlineCurves {
     double[] mx = bending(t, x);
     double[] my = bending(t, y);
     for (int i = 0; i < n; i++) {
-      int pieces = pieces(t, x, y, mx, my, i);
+      int pieces = pieces(t, mx, my, i);
       for (int k = 1; k < pieces; k++) {
         double s = t[i] + (t[i + 1] - t[i]) * k / pieces;
         points.add(new Vec2(value(t, x, mx, i, s), value(t, y, my, i, s)));
@@ -136,7 +136,7 @@ final class OutlineCurves {
   }
 
   /** Pieces a span needs: a chord over h of a curve with second derivative m is off by m h²/8. */
-  private static int pieces(double[] t, double[] x, double[] y, double[] mx, double[] my, int i) {
+  private static int pieces(double[] t, double[] mx, double[] my, int i) {
     double h = t[i + 1] - t[i];
     double m = Math.max(Math.hypot(mx[i], my[i]), Math.hypot(mx[i + 1], my[i + 1]));
     return Math.max(1, (int) Math.ceil(h * Math.sqrt(m / (8 * Tolerances.facet()))));

@@ -51,4 +51,42 @@ public final class Document {
     Design design = new DesignReader(root, merged, problems).read(file, variant);
     return problems.none() ? new Reading.Accepted<>(design) : new Reading.Refused<>(problems.all());
   }
+
+  /**
+   * The document with one value written anew and every other letter as it was.
+   *
+   * @param pointer JSON pointer of a value in this document, such as {@link
+   *     Design.Dimension#pointer}
+   * @param json the new value as JSON: a number, a text in quotation marks
+   * @throws IllegalArgumentException if nothing stands at the pointer
+   */
+  public Reading<Document> edited(String pointer, String json) {
+    Json.At place = at(pointer);
+    return DocumentReader.read(
+        file, text.substring(0, place.start()) + json + text.substring(place.end()));
+  }
+
+  private Json.At at(String pointer) {
+    Json node = root;
+    String[] keys = pointer.isEmpty() ? new String[0] : pointer.substring(1).split("/", -1);
+    for (String key : keys) {
+      node = member(node, key.replace("~1", "/").replace("~0", "~"));
+      if (node == null) {
+        throw new IllegalArgumentException("nothing stands at " + pointer);
+      }
+    }
+    return node.at();
+  }
+
+  /** The member or item, null if there is none. */
+  private static Json member(Json node, String key) {
+    if (node instanceof Json.Obj object) {
+      return object.members().get(key);
+    }
+    if (node instanceof Json.Arr array && key.matches("\\d{1,6}")) {
+      int index = Integer.parseInt(key);
+      return index < array.items().size() ? array.items().get(index) : null;
+    }
+    return null;
+  }
 }

@@ -12,6 +12,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * A closed convex solid: points and flat faces, anticlockwise from outside. Immutable, millimetres.
@@ -32,6 +33,9 @@ public final class Convex {
   private final double volume;
   private final Vec3 middle;
 
+  /** Holds the edges once they were asked for; placed copies share them, for they are numbers. */
+  private final AtomicReference<int[]> edges;
+
   /** A cell whose arrays are known to be right; they are kept, not copied. */
   Convex(double[] xyz, int[][] faces, double[] planes) {
     this.xyz = xyz;
@@ -41,14 +45,17 @@ public final class Convex {
     double[] moments = moments(xyz, faces, box);
     this.volume = moments[0];
     this.middle = new Vec3(moments[1], moments[2], moments[3]);
+    this.edges = new AtomicReference<>();
   }
 
-  private Convex(double[] xyz, int[][] faces, double[] planes, double volume, Vec3 middle) {
+  /** A moved copy. */
+  private Convex(Convex of, double[] xyz, double[] planes, Vec3 middle) {
     this.xyz = xyz;
-    this.faces = faces;
+    this.faces = of.faces;
     this.planes = planes;
+    this.edges = of.edges;
     this.box = boxAround(xyz);
-    this.volume = volume;
+    this.volume = of.volume;
     this.middle = middle;
   }
 
@@ -252,7 +259,7 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.place(plane(f)));
     }
-    return new Convex(moved, faces, turned, volume, frame.place(middle));
+    return new Convex(this, moved, turned, frame.place(middle));
   }
 
   /** This taken from chair space to the coordinates of {@code frame}. */
@@ -268,7 +275,7 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.local(plane(f)));
     }
-    return new Convex(moved, faces, turned, volume, frame.local(middle));
+    return new Convex(this, moved, turned, frame.local(middle));
   }
 
   /** This mirrored in its own z = 0. */
@@ -289,8 +296,7 @@ public final class Convex {
         reversed[f][i] = faces[f][n - 1 - i];
       }
     }
-    Vec3 centroid = new Vec3(middle.x(), middle.y(), -middle.z());
-    return new Convex(mirrored, reversed, turned, volume, centroid);
+    return new Convex(mirrored, reversed, turned);
   }
 
   /** This as a shape of its own, every face with the given origin (a JSON pointer). */
@@ -315,6 +321,16 @@ public final class Convex {
       }
     }
     return new Mesh(xyz, loops, triangles, faceOf, new int[faces.length], List.of(origin));
+  }
+
+  /** Four numbers an edge: its ends, and the faces to its left and right. */
+  int[] edges() {
+    int[] known = edges.get();
+    if (known == null) {
+      known = CellEdges.of(faces);
+      edges.set(known);
+    }
+    return known;
   }
 
   double height(int face, double x, double y, double z) {
