@@ -66,7 +66,7 @@ final class Problems {
     add(code, at, found, allowed, Optional.empty(), what);
   }
 
-  void add(
+  private void add(
       String code,
       Json.At at,
       String found,
@@ -77,7 +77,6 @@ final class Problems {
       return;
     }
     String place = at.pointer().isEmpty() ? "The document" : at.pointer();
-    String hint = nearest.map(name -> "; the nearest name is " + quoted(name)).orElse("");
     keep(
         new Problem(
             code,
@@ -87,7 +86,7 @@ final class Problems {
             plain(found),
             plain(allowed),
             nearest,
-            plain(place + ": " + what + hint + ".")));
+            plain(place + ": " + what + ".")));
   }
 
   private void keep(Problem problem) {
@@ -116,7 +115,14 @@ final class Problems {
     }
     // Looking for the nearest of many names is the one costly thing here.
     Optional<String> nearest = isFull() ? Optional.empty() : Nearest.to(word, known);
-    add(code, at, word, allowed, nearest, quoted(word) + " is not " + what + "; known: " + allowed);
+    String hint = nearest.map(name -> "; the nearest name is " + quoted(name)).orElse("");
+    add(
+        code,
+        at,
+        word,
+        allowed,
+        nearest,
+        quoted(word) + " is not " + what + hint + "; known: " + allowed);
   }
 
   /** Takes over what a variant adds. */
