@@ -2,7 +2,6 @@ package dryfit.solid;
 
 import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
-import dryfit.geometry.Mesh;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
@@ -41,8 +40,8 @@ public final class Convex {
     this.xyz = xyz;
     this.faces = faces;
     this.planes = planes;
-    this.box = boxAround(xyz);
-    double[] moments = moments(xyz, faces, box);
+    this.box = Moments.boxAround(xyz);
+    double[] moments = Moments.of(xyz, faces, box);
     this.volume = moments[0];
     this.middle = new Vec3(moments[1], moments[2], moments[3]);
     this.edges = new AtomicReference<>();
@@ -54,7 +53,7 @@ public final class Convex {
     this.faces = of.faces;
     this.planes = planes;
     this.edges = of.edges;
-    this.box = boxAround(xyz);
+    this.box = Moments.boxAround(xyz);
     this.volume = of.volume;
     this.middle = middle;
   }
@@ -301,26 +300,7 @@ public final class Convex {
 
   /** This as a shape of its own, every face with the given origin (a JSON pointer). */
   public Csg.Leaf asLeaf(String origin) {
-    return new Csg.Leaf(asMesh(origin), List.of(this));
-  }
-
-  private Mesh asMesh(String origin) {
-    int triangleCount = Arrays.stream(faces).mapToInt(loop -> loop.length - 2).sum();
-    int[] triangles = new int[3 * triangleCount];
-    int[] faceOf = new int[triangleCount];
-    int[][][] loops = new int[faces.length][][];
-    int t = 0;
-    for (int f = 0; f < faces.length; f++) {
-      int[] loop = faces[f];
-      loops[f] = new int[][] {loop};
-      for (int i = 2; i < loop.length; i++) {
-        triangles[3 * t] = loop[0];
-        triangles[3 * t + 1] = loop[i - 1];
-        triangles[3 * t + 2] = loop[i];
-        faceOf[t++] = f;
-      }
-    }
-    return new Mesh(xyz, loops, triangles, faceOf, new int[faces.length], List.of(origin));
+    return new Csg.Leaf(CellMesh.of(this, origin), List.of(this));
   }
 
   /** Four numbers an edge: its ends, and the faces to its left and right. */
@@ -378,56 +358,5 @@ public final class Convex {
       xyz[i++] = p.z();
     }
     return xyz;
-  }
-
-  private static double[] boxAround(double[] xyz) {
-    double inf = Double.POSITIVE_INFINITY;
-    double[] box = {inf, inf, inf, -inf, -inf, -inf};
-    for (int i = 0; i < xyz.length; i++) {
-      int axis = i % 3;
-      box[axis] = Math.min(box[axis], xyz[i]);
-      box[axis + 3] = Math.max(box[axis + 3], xyz[i]);
-    }
-    return box;
-  }
-
-  /**
-   * Volume and centroid by the divergence theorem: tetrahedra from the middle of the box, which is
-   * inside, so that all terms have one sign and nothing cancels.
-   */
-  private static double[] moments(double[] xyz, int[][] faces, double[] box) {
-    double ox = (box[0] + box[3]) / 2;
-    double oy = (box[1] + box[4]) / 2;
-    double oz = (box[2] + box[5]) / 2;
-    double six = 0;
-    double mx = 0;
-    double my = 0;
-    double mz = 0;
-    for (int[] loop : faces) {
-      int a = 3 * loop[0];
-      double ax = xyz[a] - ox;
-      double ay = xyz[a + 1] - oy;
-      double az = xyz[a + 2] - oz;
-      for (int i = 2; i < loop.length; i++) {
-        int b = 3 * loop[i - 1];
-        int c = 3 * loop[i];
-        double bx = xyz[b] - ox;
-        double by = xyz[b + 1] - oy;
-        double bz = xyz[b + 2] - oz;
-        double cx = xyz[c] - ox;
-        double cy = xyz[c + 1] - oy;
-        double cz = xyz[c + 2] - oz;
-        double v = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
-        six += v;
-        mx += v * (ax + bx + cx);
-        my += v * (ay + by + cy);
-        mz += v * (az + bz + cz);
-      }
-    }
-    if (!(six > 0)) {
-      return new double[] {six / 6, ox, oy, oz};
-    }
-    double k = 1 / (4 * six);
-    return new double[] {six / 6, ox + mx * k, oy + my * k, oz + mz * k};
   }
 }

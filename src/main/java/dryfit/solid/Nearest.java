@@ -73,7 +73,7 @@ final class Nearest {
               + y * (a[3 * p + 1] - b[3 * q + 1])
               + z * (a[3 * p + 2] - b[3 * q + 2]);
       // The plane across (x, y, z) through the extreme points proves a distance of reach / length.
-      if (square - reach <= Tolerances.onPlane() / 10 * Math.sqrt(square)) {
+      if (square - reach <= Tolerances.onPlane() * Math.sqrt(square)) {
         return true;
       }
       put(size++, p, q);
