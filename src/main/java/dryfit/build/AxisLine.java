@@ -18,8 +18,8 @@ import java.util.List;
  * <p>Each of the two parts is cut square to the chair axis it mostly follows: an upright leg at the
  * height of the new part, a rail that runs sideways at the x given, one that runs front to back at
  * the y given. In that section the side that faces the other part is the mouth; the reveal is
- * measured along it from the outside (or inside) face, so it is right at the shoulder, where a maker
- * measures it.
+ * measured along it from the outside (or inside) face, so it is right at the shoulder, where a
+ * maker measures it.
  *
  * @param first on the mouth of the first part
  * @param second on the mouth of the second part
@@ -176,8 +176,7 @@ record AxisLine(Vec3 first, Vec3 second, Vec3 outside) {
     SectionEdges edges = SectionEdges.of(s.corners(), u, l);
     if (upAndDown) {
       Ends height = w.between().level().orElseThrow().height();
-      return new Spot(
-          edges.mouthWhere(Vec3.UP, isFirst ? height.first() : height.second()), l, 0);
+      return new Spot(edges.mouthWhere(Vec3.UP, isFirst ? height.first() : height.second()), l, 0);
     }
     Ends absolute = absolute(w, l, s.axis());
     if (absolute != null) {

@@ -105,9 +105,7 @@ public final class ChairBuilder {
     List<String> order = List.copyOf(indices.keySet());
     List<Part> parts =
         order.parallelStream()
-            .map(
-                key ->
-                    part(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())))
+            .map(key -> part(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())))
             .toList();
     return new Reading.Accepted<>(
         new Chair(design, parts, unambiguous(joints.stream().map(Made::joint).toList())));
@@ -125,7 +123,13 @@ public final class ChairBuilder {
     Problem p = refusal.problem();
     problems.add(
         new Problem(
-            p.code(), design.file(), p.line(), p.pointer(), p.found(), p.allowed(), p.nearest(),
+            p.code(),
+            design.file(),
+            p.line(),
+            p.pointer(),
+            p.found(),
+            p.allowed(),
+            p.nearest(),
             p.message()));
   }
 
@@ -133,8 +137,7 @@ public final class ChairBuilder {
   private Map<String, Integer> indices() {
     Map<String, Integer> out = new LinkedHashMap<>();
     for (PartPlan plan : design.parts()) {
-      for (Hand hand :
-          plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
+      for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
         out.put(key(plan.name(), hand), out.size());
       }
     }
@@ -194,9 +197,12 @@ public final class ChairBuilder {
     Csg shorter =
         Shapes.trimmed(
             shape,
-            stock.frame().local(middle.normal().dot(stock.outward(j.atStart())) > 0
-                ? middle
-                : middle.flipped()),
+            stock
+                .frame()
+                .local(
+                    middle.normal().dot(stock.outward(j.atStart())) > 0
+                        ? middle
+                        : middle.flipped()),
             origin);
     return shorter.minus(
         List.of(Shapes.localTo(Shapes.placed(other.shape(), other.frame()), stock.frame())));
@@ -210,8 +216,7 @@ public final class ChairBuilder {
       if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isFilling(panel)) {
         continue;
       }
-      for (Hand hand :
-          plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
+      for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
         attempt(() -> fillPanel(panel, hand, placed, bodies, cuts));
       }
     }
@@ -243,8 +248,7 @@ public final class ChairBuilder {
     placed.put(key(panel.name(), hand), filled.stock());
     bodies.put(key(panel.name(), hand), filled.stock().shape());
     for (PanelFiller.Around a : around) {
-      cuts.computeIfAbsent(
-              key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
+      cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
     }
   }
@@ -263,8 +267,7 @@ public final class ChairBuilder {
     }
     List<Convex> cells =
         Cells.minus(bodyCells, cuts.stream().flatMap(c -> Cells.of(c).stream()).toList());
-    Vec3 size =
-        Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
+    Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
     return new Part(
         stock.plan(),
         stock.hand(),

@@ -18,8 +18,7 @@ final class FaceNames {
     Vec3 best = null;
     double most = 0.5;
     for (Vec3 face :
-        List.of(
-            new Vec3(0, 1, 0), new Vec3(0, -1, 0), new Vec3(0, 0, 1), new Vec3(0, 0, -1))) {
+        List.of(new Vec3(0, 1, 0), new Vec3(0, -1, 0), new Vec3(0, 0, 1), new Vec3(0, 0, -1))) {
       double facing = frame.turn(face).dot(wanted);
       if (facing > most) {
         most = facing;

@@ -11,7 +11,9 @@ import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Spells out which end of which part goes into which: both hands of a pair, both ends of a rail. */
+/**
+ * Spells out which end of which part goes into which: both hands of a pair, both ends of a rail.
+ */
 final class JointInstances {
   private final Design design;
   private final StockMaker parts;
@@ -84,8 +86,7 @@ final class JointInstances {
   }
 
   private boolean isPair(String part) {
-    return design.parts().stream()
-        .anyMatch(p -> p.name().equals(part) && p.common().pair());
+    return design.parts().stream().anyMatch(p -> p.name().equals(part) && p.common().pair());
   }
 
   private Instance instance(JointPlan plan, Stock tenoned, boolean atStart) {
@@ -114,9 +115,7 @@ final class JointInstances {
   }
 
   private static Hand side(Vec3 p) {
-    return Math.abs(p.x()) <= Tolerances.contact()
-        ? Hand.NONE
-        : p.x() > 0 ? Hand.RIGHT : Hand.LEFT;
+    return Math.abs(p.x()) <= Tolerances.contact() ? Hand.NONE : p.x() > 0 ? Hand.RIGHT : Hand.LEFT;
   }
 
   /** Whether all the parts a joint needs could be placed. */

@@ -36,7 +36,9 @@ final class JointMaker {
    */
   record Made(Instance of, Joint joint, List<Convex> bodyTenon, List<Plane> trim) {}
 
-  /** How deep the root of a tenon reaches back into its part, mm: only to make one piece of them. */
+  /**
+   * How deep the root of a tenon reaches back into its part, mm: only to make one piece of them.
+   */
   private static final double ROOT = 0.05;
 
   static Made make(Instance i, String label, int tenoned, int mortised) {
@@ -56,14 +58,18 @@ final class JointMaker {
       throw Refusal.of(
           "mortise-misses",
           i.plan().pointer() + "/entry",
-          "the tenon of \"" + i.plan().name() + "\" would run along the face of "
-              + i.mortised().name() + " instead of into it",
+          "the tenon of \""
+              + i.plan().name()
+              + "\" would run along the face of "
+              + i.mortised().name()
+              + " instead of into it",
           "let it go in at less than 80 degrees to the square");
     }
     TenonAxes axes = TenonAxes.of(i, mouth, entry, end, out);
-    double throughAll = CellRay.first(wood, axes.at().minus(entry.times(1)), entry)
-        .map(e -> e.out() - 1)
-        .orElseThrow(() -> misses(i));
+    double throughAll =
+        CellRay.first(wood, axes.at().minus(entry.times(1)), entry)
+            .map(e -> e.out() - 1)
+            .orElseThrow(() -> misses(i));
     return switch (i.plan().kind()) {
       case MORTISE_AND_TENON -> squareTenon(i, label, tenoned, mortised, mouth, axes, throughAll);
       case ROUND_TENON -> roundTenon(i, label, tenoned, mortised, mouth, axes, throughAll);
@@ -75,8 +81,11 @@ final class JointMaker {
     return Refusal.of(
         "mortise-misses",
         i.plan().pointer(),
-        "going along " + i.tenoned().name() + i.tenoned().hand().suffix()
-            + " from its middle to its end never meets " + i.mortised().name()
+        "going along "
+            + i.tenoned().name()
+            + i.tenoned().hand().suffix()
+            + " from its middle to its end never meets "
+            + i.mortised().name()
             + i.mortised().hand().suffix(),
         "move one of them, or name the part it does meet in \"into\"");
   }
@@ -105,7 +114,12 @@ final class JointMaker {
   }
 
   private static Made squareTenon(
-      Instance i, String label, int tenoned, int mortised, Plane mouth, TenonAxes a,
+      Instance i,
+      String label,
+      int tenoned,
+      int mortised,
+      Plane mouth,
+      TenonAxes a,
       double throughAll) {
     JointPlan plan = i.plan();
     double t = plan.thickness().orElseThrow() / 2;
@@ -130,19 +144,28 @@ final class JointMaker {
               double low = reach[0] - (reach[0] < 0 ? edge : 0);
               double high = reach[1] + (reach[1] > 0 ? edge : 0);
               addPrism(
-                  mortise, a, -t - cheek, t + cheek, low, high,
-                  h.deep() + plan.fit().bottom(), mouth.moved(Shapes.SPARE));
+                  mortise,
+                  a,
+                  -t - cheek,
+                  t + cheek,
+                  low,
+                  high,
+                  h.deep() + plan.fit().bottom(),
+                  mouth.moved(Shapes.SPARE));
             });
     List<Plane> trim = plan.shoulder() == Shoulder.FLAT ? List.of(mouth) : List.of();
     return new Made(
-        i,
-        joint(i, label, tenoned, mortised, mouth, a, length, tenon, mortise),
-        body,
-        trim);
+        i, joint(i, label, tenoned, mortised, mouth, a, length, tenon, mortise), body, trim);
   }
 
   private static void addPrism(
-      List<Convex> to, TenonAxes a, double t0, double t1, double w0, double w1, double length,
+      List<Convex> to,
+      TenonAxes a,
+      double t0,
+      double t1,
+      double w0,
+      double w1,
+      double length,
       Plane behind) {
     // Far enough back that the plane behind cuts all four long edges.
     double back = 2 * (Math.max(Math.abs(t0), t1) + Math.max(Math.abs(w0), w1)) * 6 + 50;
@@ -158,7 +181,12 @@ final class JointMaker {
   }
 
   private static Made roundTenon(
-      Instance i, String label, int tenoned, int mortised, Plane mouth, TenonAxes a,
+      Instance i,
+      String label,
+      int tenoned,
+      int mortised,
+      Plane mouth,
+      TenonAxes a,
       double throughAll) {
     JointPlan plan = i.plan();
     double r = plan.diameter().orElseThrow() / 2;
@@ -182,7 +210,14 @@ final class JointMaker {
     return new Made(
         i,
         joint(
-            i, label, tenoned, mortised, mouth, a, length, tenon.stream().toList(),
+            i,
+            label,
+            tenoned,
+            mortised,
+            mouth,
+            a,
+            length,
+            tenon.stream().toList(),
             bore.stream().toList()),
         bodies,
         trim);
@@ -248,11 +283,30 @@ final class JointMaker {
   }
 
   private static Joint joint(
-      Instance i, String label, int tenoned, int mortised, Plane mouth, TenonAxes a,
-      double length, List<Convex> tenon, List<Convex> mortise) {
+      Instance i,
+      String label,
+      int tenoned,
+      int mortised,
+      Plane mouth,
+      TenonAxes a,
+      double length,
+      List<Convex> tenon,
+      List<Convex> mortise) {
     return new Joint(
-        i.plan(), i.hand(), label, tenoned, i.atStart(), mortised, mouth, a.at(), a.entry(),
-        a.thick(), a.wide(), length, tenon, mortise);
+        i.plan(),
+        i.hand(),
+        label,
+        tenoned,
+        i.atStart(),
+        mortised,
+        mouth,
+        a.at(),
+        a.entry(),
+        a.thick(),
+        a.wide(),
+        length,
+        tenon,
+        mortise);
   }
 
   static boolean isRound(JointPlan plan) {

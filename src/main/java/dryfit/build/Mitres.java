@@ -12,8 +12,8 @@ import java.util.Set;
 
 /**
  * Mitres the tips of tenons that meet inside one part. The mitre plane halves the angle between the
- * two entries and goes through the place where the middle lines of the tenons come nearest; each tip
- * stands back from it by half the gap.
+ * two entries and goes through the place where the middle lines of the tenons come nearest; each
+ * tip stands back from it by half the gap.
  */
 final class Mitres {
   private Mitres() {}
@@ -83,8 +83,19 @@ final class Mitres {
     return new Made(
         made.of(),
         new Joint(
-            j.plan(), j.hand(), j.label(), j.tenoned(), j.atStart(), j.mortised(), j.mouth(),
-            j.at(), j.entry(), j.thick(), j.wide(), j.length(), clipped(j.tenon(), plane),
+            j.plan(),
+            j.hand(),
+            j.label(),
+            j.tenoned(),
+            j.atStart(),
+            j.mortised(),
+            j.mouth(),
+            j.at(),
+            j.entry(),
+            j.thick(),
+            j.wide(),
+            j.length(),
+            clipped(j.tenon(), plane),
             j.mortise()),
         clipped(made.bodyTenon(), plane),
         made.trim());

@@ -15,8 +15,8 @@ import java.util.List;
  * {@link Tolerances#facet}.
  *
  * <p>A smooth curve is the natural cubic spline through its points over their chord lengths: the
- * shape a thin batten takes when it is bent round nails (the mechanical spline; de Boor, A Practical
- * Guide to Splines, 1978, from memory).
+ * shape a thin batten takes when it is bent round nails (the mechanical spline; de Boor, A
+ * Practical Guide to Splines, 1978, from memory).
  */
 final class OutlineCurves {
   private OutlineCurves() {}
@@ -139,8 +139,7 @@ final class OutlineCurves {
   /** Pieces a span needs: a chord over h of a curve with second derivative m is off by m h²/8. */
   private static int pieces(double[] t, double[] x, double[] y, double[] mx, double[] my, int i) {
     double h = t[i + 1] - t[i];
-    double m =
-        Math.max(Math.hypot(mx[i], my[i]), Math.hypot(mx[i + 1], my[i + 1]));
+    double m = Math.max(Math.hypot(mx[i], my[i]), Math.hypot(mx[i + 1], my[i + 1]));
     return Math.max(1, (int) Math.ceil(h * Math.sqrt(m / (8 * Tolerances.facet()))));
   }
 
@@ -181,7 +180,8 @@ final class OutlineCurves {
         out.add(p);
       }
     }
-    while (out.size() > 1 && out.get(0).distance(out.get(out.size() - 1)) <= Tolerances.coincident()) {
+    while (out.size() > 1
+        && out.get(0).distance(out.get(out.size() - 1)) <= Tolerances.coincident()) {
       out.remove(out.size() - 1);
     }
     return withoutStraightCorners(out);
@@ -194,9 +194,9 @@ final class OutlineCurves {
       Vec2 a = loop.get((i + n - 1) % n);
       Vec2 b = loop.get(i);
       Vec2 c = loop.get((i + 1) % n);
-      double off =
-          (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
-      if (Math.abs(off) > Tolerances.coincident() * Math.max(a.distance(c), Tolerances.coincident())) {
+      double off = (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+      if (Math.abs(off)
+          > Tolerances.coincident() * Math.max(a.distance(c), Tolerances.coincident())) {
         out.add(b);
       }
     }

@@ -86,15 +86,22 @@ final class PanelFiller {
         upright
             ? Frame.of(corner, page.y(), page.x().negated())
             : Frame.of(corner, page.x(), page.y());
-    Csg shape =
-        Shapes.localTo(Extrusion.of(panel, -half, half, page, pointer), own);
+    Csg shape = Shapes.localTo(Extrusion.of(panel, -half, half, page, pointer), own);
     double length = upright ? maxY - minY : maxX - minX;
     Stock stock =
         new Stock(
-            plan, hand, own, shape, Cells.of(shape), -length / 2, length / 2, rail.outside(),
-            grain(plan, own), !upright, List.of());
-    return new Filled(
-        stock, Extrusion.of(groove, -slack, slack, page, pointer + "/groove"));
+            plan,
+            hand,
+            own,
+            shape,
+            Cells.of(shape),
+            -length / 2,
+            length / 2,
+            rail.outside(),
+            grain(plan, own),
+            !upright,
+            List.of());
+    return new Filled(stock, Extrusion.of(groove, -slack, slack, page, pointer + "/groove"));
   }
 
   private static Vec3 grain(Panel plan, Frame own) {
@@ -138,8 +145,7 @@ final class PanelFiller {
 
   private static List<Vec2> grown(Geometry opening, double by) {
     BufferParameters mitred =
-        new BufferParameters(
-            8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
+        new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
     Geometry grown = BufferOp.bufferOp(opening, by, mitred);
     List<Vec2> loop = new ArrayList<>();
     for (Coordinate c : ((Polygon) grown).getExteriorRing().getCoordinates()) {

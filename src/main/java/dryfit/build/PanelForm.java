@@ -22,17 +22,14 @@ final class PanelForm {
     List<Vec2> loop = OutlineCurves.loop(drawn.outline());
     LoopChecks.refuseCrossing(loop, plan.name(), plan.common().pointer());
     double half = plan.thickness() / 2;
-    Box box =
-        Box.around(loop.stream().map(p -> u.times(p.x()).plus(v.times(p.y()))).toList());
+    Box box = Box.around(loop.stream().map(p -> u.times(p.x()).plus(v.times(p.y()))).toList());
     // A board's thickness is across its face, its length along the longer side of the outline.
     boolean alongU = Math.abs(box.size().dot(u)) >= Math.abs(box.size().dot(v));
     Frame frame = Frame.of(at, alongU ? u : v, alongU ? v : u.negated());
     Frame page = Frame.of(Vec3.ZERO, frame.localDirection(u), frame.localDirection(v));
-    Csg shape =
-        Extrusion.of(loop, -half, half, page, plan.common().pointer());
+    Csg shape = Extrusion.of(loop, -half, half, page, plan.common().pointer());
     double low = alongU ? box.low().dot(u) : box.low().dot(v);
     double high = alongU ? box.high().dot(u) : box.high().dot(v);
-    return new StandingShape(
-        frame, shape, low, high, at.plus(box.middle()));
+    return new StandingShape(frame, shape, low, high, at.plus(box.middle()));
   }
 }

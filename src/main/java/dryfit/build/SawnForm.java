@@ -56,10 +56,8 @@ final class SawnForm {
     if (top != null) {
       double[] up = side == null ? new double[] {-half, half} : spread(side);
       // Seen from above: length to the right, outward up the page.
-      Frame page =
-          Frame.of(Vec3.ZERO, Vec3.RIGHT, new Vec3(0, 0, outwardSign));
-      of.add(
-          extruded(top, sorted(up, -outwardSign), page, origin));
+      Frame page = Frame.of(Vec3.ZERO, Vec3.RIGHT, new Vec3(0, 0, outwardSign));
+      of.add(extruded(top, sorted(up, -outwardSign), page, origin));
     }
     if (side != null) {
       double[] across = top == null ? new double[] {-half, half} : spread(top);
@@ -138,8 +136,7 @@ final class SawnForm {
       if (drawn.size() == 1) {
         own =
             Box.around(
-                List.of(
-                    own.low().minus(abs(n).times(half)), own.high().plus(abs(n).times(half))));
+                List.of(own.low().minus(abs(n).times(half)), own.high().plus(abs(n).times(half))));
       }
       box = box == null ? own : box.with(own);
     }
@@ -154,9 +151,7 @@ final class SawnForm {
               : new double[] {
                 -extent(box, n.negated()) - Shapes.SPARE, extent(box, n) + Shapes.SPARE
               };
-      Frame page =
-          Frame.of(
-              Vec3.ZERO, frame.localDirection(d.u), frame.localDirection(d.v));
+      Frame page = Frame.of(Vec3.ZERO, frame.localDirection(d.u), frame.localDirection(d.v));
       of.add(extruded(loop, range, page, origin));
     }
     Vec3 low = frame.localDirection(box.low());

@@ -72,8 +72,7 @@ final class SectionEdges {
 
   /** On the mouth, where the chair coordinate along {@code axis} is {@code value}. */
   Vec3 mouthWhere(Vec3 axis, double value) {
-    return place(
-        cross(mouth, new double[] {u.dot(axis), l.dot(axis), value - origin.dot(axis)}));
+    return place(cross(mouth, new double[] {u.dot(axis), l.dot(axis), value - origin.dot(axis)}));
   }
 
   private Vec3 place(double[] p) {
@@ -119,7 +118,6 @@ final class SectionEdges {
     double[] b = hull.get(hull.size() - 1);
     double area = (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
     // Points nearer to the line than two places that count as one do not make a corner.
-    return area
-        > dryfit.measure.Tolerances.coincident() * Math.hypot(p[0] - a[0], p[1] - a[1]);
+    return area > dryfit.measure.Tolerances.coincident() * Math.hypot(p[0] - a[0], p[1] - a[1]);
   }
 }

@@ -80,8 +80,7 @@ final class Shapes {
     Vec3 n = plane.normal();
     Vec3 helper = Math.abs(n.x()) < 0.6 ? Vec3.RIGHT : Vec3.BACK;
     Frame f = Frame.of(n.times(plane.offset()), n, helper);
-    List<Vec3> local =
-        cells.stream().flatMap(c -> c.points().stream()).map(f::local).toList();
+    List<Vec3> local = cells.stream().flatMap(c -> c.points().stream()).map(f::local).toList();
     dryfit.geometry.Box box = dryfit.geometry.Box.around(local).grown(SPARE);
     return Convex.box(
             new dryfit.geometry.Box(

@@ -91,8 +91,7 @@ record Stock(
   }
 
   Stock withGrain(Vec3 direction) {
-    return new Stock(
-        plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted);
+    return new Stock(plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted);
   }
 
   /** The left-hand twin of a right-hand part. */

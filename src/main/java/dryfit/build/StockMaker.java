@@ -182,12 +182,7 @@ final class StockMaker {
         double outwardSign = Math.signum(frame.z().dot(line.outside()));
         double end = SawnForm.reach(sawn);
         Line own = line.endingAt(end);
-        return finish(
-            plan,
-            hand,
-            frame,
-            own,
-            (l, r) -> SawnForm.between(sawn, outwardSign, l, r));
+        return finish(plan, hand, frame, own, (l, r) -> SawnForm.between(sawn, outwardSign, l, r));
       }
       return standing(plan, hand, SawnForm.standing(sawn));
     } else if (plan instanceof PartPlan.Panel panel) {
@@ -275,8 +270,7 @@ final class StockMaker {
   }
 
   private static Frame frame(Line line) {
-    return Frame.of(
-        line.from(), line.to().minus(line.from()), line.lies() ? Vec3.UP : Vec3.RIGHT);
+    return Frame.of(line.from(), line.to().minus(line.from()), line.lies() ? Vec3.UP : Vec3.RIGHT);
   }
 
   private static Frame turned(Frame f, double turn) {
@@ -327,7 +321,16 @@ final class StockMaker {
     List<Convex> cells = Cells.of(shape);
     Stock stock =
         new Stock(
-            plan, hand, frame, shape, cells, start, end, line.outside(), Vec3.RIGHT, line.lies(),
+            plan,
+            hand,
+            frame,
+            shape,
+            cells,
+            start,
+            end,
+            line.outside(),
+            Vec3.RIGHT,
+            line.lies(),
             line.butted());
     return stock.withGrain(grain(plan, stock));
   }
@@ -337,10 +340,7 @@ final class StockMaker {
     if (grain instanceof Grain.Along along) {
       return stock.frame().localDirection(vec(along.direction())).unit();
     } else if (grain instanceof Grain.AlongChord) {
-      return stock
-          .frame()
-          .localDirection(stock.endPoint(false).minus(stock.endPoint(true)))
-          .unit();
+      return stock.frame().localDirection(stock.endPoint(false).minus(stock.endPoint(true))).unit();
     }
     return Vec3.RIGHT;
   }

@@ -52,8 +52,7 @@ final class StraightForm {
           Vec3 slope = low.minus(full);
           Vec3 side = Vec3.RIGHT.cross(out);
           Vec3 normal = slope.cross(side);
-          Plane plane =
-              Plane.through(full, normal.dot(out) < 0 ? normal.negated() : normal);
+          Plane plane = Plane.through(full, normal.dot(out) < 0 ? normal.negated() : normal);
           box = box.clipped(plane).orElseThrow();
         } else {
           cuts.add(wedge(full, low, out, taper, x0, x1).asLeaf(origin));

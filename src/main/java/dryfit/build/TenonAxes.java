@@ -40,7 +40,8 @@ record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double 
     double zc = midZ;
     if (place.fromOutside().isPresent() || place.fromInside().isPresent()) {
       boolean fromOutside = place.fromOutside().isPresent();
-      double in = fromOutside ? place.fromOutside().getAsDouble() : place.fromInside().getAsDouble();
+      double in =
+          fromOutside ? place.fromOutside().getAsDouble() : place.fromInside().getAsDouble();
       zc = fromOutside == outsideIsUpZ ? s.z1() - in - th / 2 : s.z0() + in + th / 2;
     }
     Vec3 onAxis = end.plus(y.times(yc - midY)).plus(z.times(zc - midZ));
