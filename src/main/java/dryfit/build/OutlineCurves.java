@@ -6,6 +6,7 @@ import dryfit.document.PartPlan.Spot2;
 import dryfit.document.PartPlan.Step;
 import dryfit.geometry.Vec2;
 import dryfit.measure.Tolerances;
+import dryfit.solid.Turned;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -55,9 +56,7 @@ final class OutlineCurves {
 
   /** How many flat facets stand for a circle: chord error within the facet tolerance. */
   static int facets(double radius) {
-    double half = Math.acos(Math.max(-1, 1 - Tolerances.facet() / radius));
-    int n = Math.max(12, (int) Math.ceil(Math.PI / half));
-    return (n + 3) / 4 * 4;
+    return Turned.facetsFor(radius, Tolerances.facet());
   }
 
   /** The points of an edge, its start and end among them. */

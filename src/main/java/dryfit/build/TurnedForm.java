@@ -1,14 +1,14 @@
 package dryfit.build;
 
+import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.Path;
 import dryfit.document.PartPlan.Spot2;
 import dryfit.document.PartPlan.Station;
 import dryfit.document.PartPlan.Step;
-import dryfit.document.PartPlan.Turned;
 import dryfit.geometry.Vec2;
 import dryfit.measure.Tolerances;
 import dryfit.solid.Csg;
-import dryfit.solid.Revolved;
+import dryfit.solid.Turned;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +17,7 @@ final class TurnedForm {
   private TurnedForm() {}
 
   /** The shape in its own frame, from x = 0 to {@code length}, ends left longer as told. */
-  static Csg shape(Turned plan, double length, double longAtStart, double longAtEnd) {
+  static Csg shape(PartPlan.Turned plan, double length, double longAtStart, double longAtEnd) {
     List<Vec2> profile = profile(plan, length);
     Vec2 first = profile.get(0);
     Vec2 last = profile.get(profile.size() - 1);
@@ -26,16 +26,22 @@ final class TurnedForm {
     profile.forEach(p -> addOnce(all, p));
     addOnce(all, new Vec2(last.x() + longAtEnd, last.y()));
     double widest = all.stream().mapToDouble(Vec2::y).max().orElse(0);
-    return Revolved.about(all, OutlineCurves.facets(widest), plan.common().pointer());
+    return revolved(all, widest, plan.common().pointer());
   }
 
   static Csg cylinder(double radius, double x0, double x1, String origin) {
-    return Revolved.about(
-        List.of(new Vec2(x0, radius), new Vec2(x1, radius)), OutlineCurves.facets(radius), origin);
+    return revolved(List.of(new Vec2(x0, radius), new Vec2(x1, radius)), radius, origin);
+  }
+
+  private static Csg revolved(List<Vec2> profile, double widest, String origin) {
+    return Turned.of(
+        profile.stream().map(p -> new Turned.Ring(p.x(), p.y())).toList(),
+        OutlineCurves.facets(widest),
+        origin);
   }
 
   /** (along, radius) from 0 to the length; what is not said is as at the nearest station. */
-  private static List<Vec2> profile(Turned plan, double length) {
+  private static List<Vec2> profile(PartPlan.Turned plan, double length) {
     List<Station> stations = plan.stations();
     List<Vec2> drawn = new ArrayList<>();
     if (plan.smooth() && stations.size() > 2) {

@@ -1,5 +1,6 @@
 package dryfit.document;
 
+import dryfit.measure.Length;
 import java.util.List;
 
 /**
@@ -41,8 +42,19 @@ public record Design(
 
   /** The unit a document is written in and printed in. */
   public enum LengthUnit {
-    MM,
-    IN
+    MM(Length.Unit.MM),
+    IN(Length.Unit.IN);
+
+    private final Length.Unit printed;
+
+    LengthUnit(Length.Unit printed) {
+      this.printed = printed;
+    }
+
+    /** The same unit for printing lengths in it. */
+    public Length.Unit printed() {
+      return printed;
+    }
   }
 
   /** How printed left and right are meant. */

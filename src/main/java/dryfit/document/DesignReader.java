@@ -1,0 +1,230 @@
+package dryfit.document;
+
+import dryfit.document.Design.FitPlan;
+import dryfit.document.Design.Labels;
+import dryfit.document.Design.LengthUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a whole document, with its variant already laid over it. */
+final class DesignReader {
+  /** The one format this reads. */
+  static final String FORMAT = "dryfit-chair/1";
+
+  private static final FitPlan USUAL_FIT = new FitPlan(0.1, 0.5, 2, 6);
+  private static final List<String> KEYS =
+      List.of(
+          "format",
+          "name",
+          "about",
+          "unit",
+          "labels",
+          "timber",
+          "fit",
+          "dimensions",
+          "parts",
+          "joints",
+          "variants",
+          "measured",
+          "waived",
+          "jigs");
+  private static final Map<String, LengthUnit> UNITS = new LinkedHashMap<>();
+  private static final Map<String, Labels> LABELS = new LinkedHashMap<>();
+
+  static {
+    UNITS.put("mm", LengthUnit.MM);
+    UNITS.put("in", LengthUnit.IN);
+    LABELS.put("as-you-face-it", Labels.AS_YOU_FACE_IT);
+    LABELS.put("as-seated", Labels.AS_SEATED);
+  }
+
+  private final Problems problems;
+  private final Json.Obj drawn;
+  private final Fields root;
+
+  /**
+   * @param drawn the document without any variant
+   * @param merged the same with a variant laid over it, or {@code drawn} itself
+   */
+  DesignReader(Json.Obj drawn, Json.Obj merged, Problems problems) {
+    this.problems = problems;
+    this.drawn = drawn;
+    this.root = new Fields(problems, merged, KEYS, "a chair document");
+  }
+
+  /** The design, which means something only if no problem was noted. */
+  Design read(String file, String variant) {
+    format();
+    String name = root.needWords("name");
+    if (name.length() > Limits.name()) {
+      tooLong(root.node("name").orElseThrow());
+    }
+    LengthUnit unit =
+        root.need("unit").flatMap(node -> root.word(node, UNITS)).orElse(LengthUnit.MM);
+    String timber =
+        root.need("timber").flatMap(node -> root.word(node, Timbers.byName())).orElse("");
+    Labels labels = root.wordIfAny("labels", LABELS).orElse(Labels.AS_YOU_FACE_IT);
+    Dimensions.Worked worked =
+        Dimensions.read(root.object("dimensions"), unit.printed().mm(), problems);
+
+    Map<String, Json> parts = things("parts", Limits.parts());
+    Map<String, Json> joints = things("joints", Limits.joints());
+    if (root.need("parts").isPresent() && parts.isEmpty()) {
+      emptyChair();
+    }
+    Context before =
+        new Context(problems, worked.numbers(), pairs(parts), joints.keySet(), timber, USUAL_FIT);
+    FitPlan fit =
+        root.node("fit").map(node -> JointReader.fit(node, before, USUAL_FIT)).orElse(USUAL_FIT);
+    Context context =
+        new Context(problems, worked.numbers(), pairs(parts), joints.keySet(), timber, fit);
+
+    Map<String, PartPlan> partPlans = parts(parts, context);
+    List<JointPlan> jointPlans = joints(joints, partPlans, context);
+    ListsReader lists = new ListsReader(withDrawnNames(context));
+    Variants.check(root);
+    return new Design(
+        file,
+        name,
+        root.text("about", ""),
+        unit,
+        labels,
+        variant,
+        timber,
+        fit,
+        worked.list(),
+        List.copyOf(partPlans.values()),
+        jointPlans,
+        lists.waived(root),
+        lists.measured(root),
+        lists.jigs(root));
+  }
+
+  private void format() {
+    Map<String, String> formats = new LinkedHashMap<>();
+    formats.put(FORMAT, FORMAT);
+    Optional<Json> node = root.need("format");
+    if (node.isPresent() && node.get() instanceof Json.Text text && !text.value().equals(FORMAT)) {
+      problems.unknown(
+          "unknown-format",
+          text.at(),
+          text.value(),
+          formats.keySet(),
+          "a format this program reads");
+    } else {
+      node.ifPresent(value -> root.word(value, formats));
+    }
+  }
+
+  private void tooLong(Json name) {
+    problems.add(
+        "bad-name",
+        name.at(),
+        name.shown(),
+        "at most 80 characters",
+        "a chair's name has at most 80 characters");
+  }
+
+  private void emptyChair() {
+    root.node("parts")
+        .filter(Json.Obj.class::isInstance)
+        .ifPresent(
+            node ->
+                problems.add(
+                    "empty-chair", node.at(), "no part", "at least one part", "a chair has parts"));
+  }
+
+  /** The members of one of the two big objects, none of them if there are too many. */
+  private Map<String, Json> things(String key, int most) {
+    Optional<Json.Obj> object = root.object(key);
+    if (object.isEmpty()) {
+      return Map.of();
+    }
+    int size = object.get().members().size();
+    if (size > most) {
+      problems.add(
+          "too-large",
+          object.get().at(),
+          size + " " + key,
+          "at most " + most,
+          "a chair may have at most " + most + " " + key);
+      return Map.of();
+    }
+    return object.get().members();
+  }
+
+  private static Map<String, Boolean> pairs(Map<String, Json> parts) {
+    Map<String, Boolean> pairs = new LinkedHashMap<>();
+    parts.forEach(
+        (name, node) ->
+            pairs.put(
+                name, node instanceof Json.Obj object && isPair(object.members().get("pair"))));
+    return pairs;
+  }
+
+  /** What is neither true nor false is told once, and not again at every hand. */
+  private static boolean isPair(Json pair) {
+    return pair instanceof Json.Bool bool ? bool.value() : pair != null;
+  }
+
+  /** Lists may go on naming what a variant leaves out. */
+  private Context withDrawnNames(Context context) {
+    Map<String, Boolean> parts = new LinkedHashMap<>();
+    Set<String> joints = new LinkedHashSet<>();
+    if (drawn.members().get("parts") instanceof Json.Obj object) {
+      parts.putAll(pairs(object.members()));
+    }
+    if (drawn.members().get("joints") instanceof Json.Obj object) {
+      joints.addAll(object.members().keySet());
+    }
+    parts.putAll(context.parts());
+    joints.addAll(context.joints());
+    return new Context(problems, context.numbers(), parts, joints, context.timber(), context.fit());
+  }
+
+  // ---- parts and joints ----
+
+  private Map<String, PartPlan> parts(Map<String, Json> nodes, Context context) {
+    PartReader reader = new PartReader(context);
+    Map<String, PartPlan> plans = new LinkedHashMap<>();
+    nodes.forEach((name, node) -> reader.read(name, node).ifPresent(plan -> plans.put(name, plan)));
+    refuseCycles(nodes, plans);
+    return plans;
+  }
+
+  private void refuseCycles(Map<String, Json> nodes, Map<String, PartPlan> plans) {
+    Map<String, Set<String>> needs = new LinkedHashMap<>();
+    plans.forEach((name, plan) -> needs.put(name, RestsOn.parts(plan)));
+    needs.values().forEach(names -> names.retainAll(plans.keySet()));
+    for (List<String> cycle : Ordering.of(needs).cycles()) {
+      String first = cycle.get(0);
+      String round = String.join(" → ", cycle) + " → " + first;
+      problems.add(
+          "cycle",
+          nodes.get(first).at(),
+          round,
+          "parts that stand between others, never between themselves",
+          "the part's place rests on its own: " + round);
+    }
+  }
+
+  private List<JointPlan> joints(
+      Map<String, Json> nodes, Map<String, PartPlan> parts, Context context) {
+    JointReader reader = new JointReader(context);
+    List<JointPlan> plans = new ArrayList<>();
+    nodes.forEach(
+        (name, node) -> {
+          Optional<JointPlan> plan = reader.read(name, node);
+          plan.ifPresent(plans::add);
+          if (plan.isPresent() && node instanceof Json.Obj object) {
+            TenonCheck.check(plan.get(), object, parts, problems);
+          }
+        });
+    return plans;
+  }
+}

@@ -1,0 +1,138 @@
+package dryfit.document;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Collects what is wrong with one document. It is filled by a single reader and never shared, which
+ * is why it may change.
+ */
+final class Problems {
+  private final String file;
+  private final List<Problem> found = new ArrayList<>();
+
+  /** Code and pointer of each, asked only whether it contains one, never walked through. */
+  private final Set<String> places = new HashSet<>();
+
+  private int more;
+
+  Problems(String file) {
+    this.file = file;
+  }
+
+  boolean none() {
+    return found.isEmpty();
+  }
+
+  /** Everything found, in the order of the document. */
+  List<Problem> all() {
+    List<Problem> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparingInt(Problem::line));
+    if (more > 0) {
+      sorted.add(
+          new Problem(
+              "more-problems",
+              file,
+              sorted.get(sorted.size() - 1).line(),
+              "",
+              Integer.toString(more),
+              "",
+              Optional.empty(),
+              "There are " + more + " more problems beside these."));
+    }
+    return sorted;
+  }
+
+  /** Notes a fault at a node; {@code what} is a sentence without its full stop. */
+  void add(String code, Json.At at, String found, String allowed, String what) {
+    add(code, at, found, allowed, Optional.empty(), what);
+  }
+
+  void add(
+      String code,
+      Json.At at,
+      String found,
+      String allowed,
+      Optional<String> nearest,
+      String what) {
+    String place = at.pointer().isEmpty() ? "The document" : at.pointer();
+    String hint = nearest.map(name -> "; the nearest name is " + quoted(name)).orElse("");
+    keep(
+        new Problem(
+            code,
+            file,
+            at.line(),
+            at.pointer(),
+            found,
+            allowed,
+            nearest,
+            place + ": " + what + hint + "."));
+  }
+
+  private void keep(Problem problem) {
+    if (isFull()) {
+      more++;
+    } else {
+      found.add(problem);
+      places.add(problem.code() + problem.pointer());
+    }
+  }
+
+  private boolean isFull() {
+    return found.size() >= Limits.problems();
+  }
+
+  /** A word that is not one of those known. */
+  void unknown(String code, Json.At at, String word, Collection<String> known, String what) {
+    String allowed = known.isEmpty() ? "there is none" : listed(known);
+    // Looking for the nearest of many names is the one costly thing here.
+    Optional<String> nearest = isFull() ? Optional.empty() : Nearest.to(word, known);
+    add(code, at, word, allowed, nearest, quoted(word) + " is not " + what + "; known: " + allowed);
+  }
+
+  /** Takes over what a variant adds: the same fault at the same place is told once. */
+  void addFromVariant(String variant, Problems other) {
+    String own = Json.pointer("/variants", variant);
+    for (Problem problem : other.found) {
+      if (!places.contains(problem.code() + problem.pointer())) {
+        keep(problem.pointer().startsWith(own) ? problem : inVariant(variant, problem));
+      }
+    }
+    more += other.more;
+  }
+
+  private static Problem inVariant(String variant, Problem p) {
+    String message =
+        p.message().substring(0, p.message().length() - 1)
+            + " (in the variant "
+            + quoted(variant)
+            + ").";
+    return new Problem(
+        p.code(), p.file(), p.line(), p.pointer(), p.found(), p.allowed(), p.nearest(), message);
+  }
+
+  /** Names in a row; a long row is cut. */
+  static String listed(Collection<String> names) {
+    int shown = 24;
+    String row = String.join(", ", names.stream().limit(shown).toList());
+    return names.size() > shown ? row + " and " + (names.size() - shown) + " more" : row;
+  }
+
+  /** A text in quotation marks, cut and without control characters, fit for a terminal. */
+  static String quoted(String text) {
+    String plain =
+        text.codePoints()
+            .limit(60)
+            .collect(
+                StringBuilder::new,
+                (line, c) -> line.appendCodePoint(Character.isISOControl(c) ? '·' : c),
+                StringBuilder::append)
+            .toString();
+    return "“" + plain + (text.length() > plain.length() ? "…" : "") + "”";
+  }
+}

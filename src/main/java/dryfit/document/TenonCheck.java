@@ -1,0 +1,136 @@
+package dryfit.document;
+
+import dryfit.document.JointPlan.Haunch;
+import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.PartPlan.Section;
+import dryfit.measure.Tolerances;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * Whether a tenon can be cut from the section of its part, as far as the written sizes tell. Only
+ * straight parts have a section to hold it against; the others are found above, on the solids.
+ *
+ * <p>A tenon must be smaller than the section, for it needs shoulders; without shoulders it may be
+ * as large. Placed flush with an edge it is still inside.
+ */
+final class TenonCheck {
+  private final Problems problems;
+  private final Json.Obj node;
+  private final JointPlan joint;
+
+  private TenonCheck(Problems problems, Json.Obj node, JointPlan joint) {
+    this.problems = problems;
+    this.node = node;
+    this.joint = joint;
+  }
+
+  /**
+   * @param node where the joint is written
+   * @param parts those of the chair by name
+   */
+  static void check(
+      JointPlan joint, Json.Obj node, Map<String, PartPlan> parts, Problems problems) {
+    if (parts.get(joint.tenon().part()) instanceof PartPlan.Straight part
+        && joint.kind() != JointPlan.Kind.HOUSING) {
+      new TenonCheck(problems, node, joint).against(part.section());
+    }
+  }
+
+  private void against(Section section) {
+    if (section instanceof Section.Round round) {
+      against(round.diameter());
+    } else if (section instanceof Section.Rectangle rectangle) {
+      against(rectangle);
+    }
+  }
+
+  private void against(double sectionDiameter) {
+    if (joint.diameter().isPresent()) {
+      size("diameter", joint.diameter().getAsDouble(), sectionDiameter, "the part's diameter");
+    } else {
+      double corner = Math.hypot(joint.thickness().orElseThrow(), joint.width().orElseThrow());
+      size("width", corner, sectionDiameter, "the part's diameter, corner to corner");
+    }
+  }
+
+  private void against(Section.Rectangle section) {
+    double thickness = joint.diameter().orElseGet(() -> joint.thickness().orElseThrow());
+    double width = joint.diameter().orElseGet(() -> joint.width().orElseThrow());
+    boolean round = joint.diameter().isPresent();
+    String key = round ? "diameter" : "thickness";
+    boolean thickFits = size(key, thickness, section.thickness(), "the part's thickness");
+    boolean wideFits =
+        size(round ? "diameter" : "width", width, section.width(), "the part's width");
+    if (thickFits && wideFits) {
+      place("from-top", joint.place().fromTop(), width, section.width());
+      place("from-bottom", joint.place().fromBottom(), width, section.width());
+      place("from-outside", joint.place().fromOutside(), thickness, section.thickness());
+      place("from-inside", joint.place().fromInside(), thickness, section.thickness());
+      joint.haunch().ifPresent(haunch -> haunch(haunch, section.width() - width));
+    }
+  }
+
+  private boolean size(String key, double size, double whole, String what) {
+    boolean bare = joint.shoulder() == Shoulder.NONE;
+    boolean tooLarge =
+        bare ? size > whole + Tolerances.coincident() : size >= whole - Tolerances.coincident();
+    if (tooLarge) {
+      tooLarge(
+          key,
+          plain(size),
+          (bare ? "at most " : "less than ") + plain(whole),
+          "the tenon is " + plain(size) + " mm against " + plain(whole) + " mm, " + what);
+    }
+    return !tooLarge;
+  }
+
+  private void place(String key, OptionalDouble from, double size, double whole) {
+    if (from.isPresent() && from.getAsDouble() + size > whole + Tolerances.coincident()) {
+      tooLarge(
+          key,
+          plain(from.getAsDouble()),
+          "at most " + plain(whole - size),
+          "a tenon of "
+              + plain(size)
+              + " mm, "
+              + plain(from.getAsDouble())
+              + " mm in, runs out of a part of "
+              + plain(whole)
+              + " mm");
+    }
+  }
+
+  /** A haunch needs wood beside the tenon to be made of, and ends before the tenon does. */
+  private void haunch(Haunch haunch, double spare) {
+    OptionalDouble fromIts = haunch.atTop() ? joint.place().fromTop() : joint.place().fromBottom();
+    OptionalDouble fromOther =
+        haunch.atTop() ? joint.place().fromBottom() : joint.place().fromTop();
+    double room =
+        fromIts.orElseGet(
+            () -> fromOther.isPresent() ? spare - fromOther.getAsDouble() : spare / 2);
+    if (room <= Tolerances.coincident()) {
+      tooLarge(
+          "haunch",
+          "no room",
+          "room beside the tenon",
+          "the tenon reaches the " + (haunch.atTop() ? "top" : "bottom") + ", where the haunch is");
+    }
+    if (haunch.deep() >= joint.length().orElse(Double.POSITIVE_INFINITY)) {
+      tooLarge(
+          "haunch",
+          plain(haunch.deep()),
+          "less than the length",
+          "the haunch is as deep as the tenon is long");
+    }
+  }
+
+  private void tooLarge(String key, String found, String allowed, String what) {
+    Json.At at = node.members().containsKey(key) ? node.members().get(key).at() : node.at();
+    problems.add("tenon-too-large", at, found, allowed, what);
+  }
+
+  private static String plain(double mm) {
+    return String.format(java.util.Locale.ROOT, "%.2f", mm);
+  }
+}

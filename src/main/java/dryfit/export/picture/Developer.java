@@ -1,0 +1,145 @@
+package dryfit.export.picture;
+
+import dryfit.geometry.Frame;
+import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns what is seen at each sample into colour, and samples into pixels. */
+final class Developer {
+  private static final double[] PAPER_MIDDLE = {0.992, 0.984, 0.965};
+  private static final double[] PAPER_EDGE = {0.937, 0.910, 0.862};
+  private static final double[] INK = {0.235, 0.165, 0.110};
+  private static final double[] RED_INK = {0.72, 0.10, 0.08};
+  private static final double[] SHADE = {0.40, 0.36, 0.33};
+
+  /** How much of the red goes into a tinted part. */
+  private static final double TINT = 0.45;
+
+  private final Camera.Sheet sheet;
+  private final Canvas canvas;
+  private final MarkPen.Inks marks;
+  private final GroundShadow shadow;
+  private final List<Wood> woods = new ArrayList<>();
+
+  /** A figure's colour and rings. */
+  private record Wood(WoodTone tone, Grain grain, boolean marked) {}
+
+  /**
+   * @param marks what the marks put on top
+   * @param shadow the shadow on the floor, or null if no floor is seen
+   */
+  Developer(
+      Camera.Sheet sheet,
+      Canvas canvas,
+      List<Figure> figures,
+      MarkPen.Inks marks,
+      GroundShadow shadow) {
+    this.sheet = sheet;
+    this.canvas = canvas;
+    this.marks = marks;
+    this.shadow = shadow;
+    for (Figure f : figures) {
+      WoodTone tone = WoodTone.of(f.timber());
+      Frame frame = f.grain();
+      woods.add(new Wood(tone, new Grain(frame, tone, f.label()), f.marked()));
+    }
+  }
+
+  Camera.Sheet sheet() {
+    return sheet;
+  }
+
+  /** Works out one row of pixels, each the mean of {@code fine} by {@code fine} samples. */
+  void row(int y, int fine, int[] pixels, int start, int count) {
+    double[] colour = new double[3];
+    double[] sum = new double[3];
+    for (int x = 0; x < count; x++) {
+      sum[0] = 0;
+      sum[1] = 0;
+      sum[2] = 0;
+      for (int j = 0; j < fine; j++) {
+        for (int i = 0; i < fine; i++) {
+          sample(fine * x + i, fine * y + j, colour);
+          sum[0] += colour[0];
+          sum[1] += colour[1];
+          sum[2] += colour[2];
+        }
+      }
+      double share = 255.0 / (fine * fine);
+      pixels[start + x] =
+          level(sum[0] * share) << 16 | level(sum[1] * share) << 8 | level(sum[2] * share);
+    }
+  }
+
+  private static int level(double v) {
+    return Math.max(0, Math.min(255, (int) (v + 0.5)));
+  }
+
+  private void sample(int x, int y, double[] colour) {
+    int at = y * canvas.width + x;
+    if (canvas.figure[at] == 0) {
+      paper(x + 0.5, y + 0.5, colour);
+    } else {
+      wood(x + 0.5, y + 0.5, at, colour);
+    }
+    blend(colour, INK, canvas.ink[at]);
+    if (marks.red.length > 0) {
+      blend(colour, PAPER_MIDDLE, 0.88 * marks.backing[at]);
+      blend(colour, RED_INK, marks.red[at]);
+    }
+  }
+
+  private static void blend(double[] colour, double[] over, double share) {
+    for (int k = 0; k < 3; k++) {
+      colour[k] += share * (over[k] - colour[k]);
+    }
+  }
+
+  private void paper(double x, double y, double[] colour) {
+    double u = (x / canvas.width - 0.5) * 1.5;
+    double v = (y / canvas.height - 0.46) * 1.5;
+    double away = Math.min(1, u * u + v * v);
+    double dark = shadow == null ? 0 : floorShade(x, y);
+    for (int k = 0; k < 3; k++) {
+      double paper = PAPER_MIDDLE[k] + away * (PAPER_EDGE[k] - PAPER_MIDDLE[k]);
+      colour[k] = paper * (1 - dark) + SHADE[k] * dark;
+    }
+  }
+
+  private double floorShade(double x, double y) {
+    Vec3 ray = sheet.ray(x, y);
+    Vec3 eye = sheet.camera().eye();
+    if (ray.z() >= 0) {
+      return 0;
+    }
+    double far = -eye.z() / ray.z();
+    // Where the floor is seen edge-on the shadow would be a hard dark line; let it go instead.
+    double grazing = Math.min(1, -ray.z() / ray.length() / 0.25);
+    return grazing * shadow.at(eye.x() + far * ray.x(), eye.y() + far * ray.y());
+  }
+
+  private void wood(double x, double y, int at, double[] colour) {
+    Wood wood = woods.get(canvas.figure[at] - 1);
+    double depth = 1 / canvas.nearness[at];
+    Vec3 ray = sheet.ray(x, y);
+    Vec3 eye = sheet.camera().eye();
+    double late =
+        wood.grain.late(
+            eye.x() + depth * ray.x(), eye.y() + depth * ray.y(), eye.z() + depth * ray.z());
+    // Rings too fine for the picture would only shimmer.
+    double samplesPerRing = sheet.scale() / depth * wood.tone.ring();
+    double shown = Math.max(0, Math.min(1, (samplesPerRing - 3) / 6));
+    double rings = 1 - wood.tone.figure() * shown * (late - 0.3);
+    double[] base = {wood.tone.red(), wood.tone.green(), wood.tone.blue()};
+    if (wood.marked) {
+      blend(base, RED_INK, TINT);
+    }
+    for (int k = 0; k < 3; k++) {
+      double light = Lights.on(canvas.key[at], canvas.upward[at], k);
+      // Late wood darkens blue most, so that the figure stays warm.
+      double ring = k == 2 ? rings * rings : rings;
+      colour[k] = Math.min(1, base[k] * light * ring);
+    }
+  }
+}

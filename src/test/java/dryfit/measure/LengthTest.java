@@ -1,0 +1,94 @@
+package dryfit.measure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.measure.Length.Unit;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LengthTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '\'',
+      value = {
+        "440        | 440",
+        "44 cm      | 440",
+        "0.44m      | 440",
+        "8 3/4 in   | 222.25",
+        "3/8 in     | 9.525",
+        "5-1/2 in   | 139.7",
+        "8 3/4\"    | 222.25",
+        "2 inches   | 50.8",
+        "-3/8 in    | -9.525",
+        "−10        | -10",
+        "8 3/4      | 8.75",
+        ".5 mm      | 0.5"
+      })
+  void readsWhatAMakerWrites(String text, double mm) {
+    assertThat(Length.parse(text, Unit.MM).orElseThrow()).isCloseTo(mm, within(1e-12));
+  }
+
+  @Test
+  void meansABareNumberInTheUnitItIsTold() {
+    assertThat(Length.parse("8 3/4", Unit.IN).orElseThrow()).isCloseTo(222.25, within(1e-12));
+    assertThat(Length.parse("2", Unit.IN).orElseThrow()).isCloseTo(50.8, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        " ",
+        "mm",
+        "8 3/0 in",
+        "12 deg",
+        "1:8",
+        "8 3/4 in x",
+        "8,5",
+        "--3",
+        "1e999",
+        "NaN"
+      })
+  void isEmptyForWhatIsNoLength(String text) {
+    assertThat(Length.parse(text, Unit.MM)).isEqualTo(OptionalDouble.empty());
+  }
+
+  @Test
+  void printsMillimetresToATenth() {
+    assertThat(Length.print(440, Unit.MM, 64)).isEqualTo("440.0 mm");
+    assertThat(Length.print(-0.26, Unit.MM, 64)).isEqualTo("−0.3 mm");
+    assertThat(Length.print(-0.01, Unit.MM, 64)).isEqualTo("0.0 mm");
+  }
+
+  @Test
+  void printsAnExactFractionBare() {
+    assertThat(Length.print(222.25, Unit.IN, 64)).isEqualTo("8 3/4 in");
+    assertThat(Length.print(9.525, Unit.IN, 64)).isEqualTo("3/8 in");
+    assertThat(Length.print(-50.8, Unit.IN, 64)).isEqualTo("−2 in");
+    assertThat(Length.print(0, Unit.IN, 64)).isEqualTo("0 in");
+  }
+
+  @Test
+  void showsWhatAFractionLeavesOut() {
+    assertThat(Length.print(440, Unit.IN, 64)).isEqualTo("17 21/64 in (−0.005)");
+    assertThat(Length.print(440, Unit.IN, 16)).isEqualTo("17 5/16 in (+0.010)");
+    assertThat(Length.print(0.1, Unit.IN, 64)).isEqualTo("0 in (+0.004)");
+  }
+
+  @Test
+  void neverRoundsAWholeInchAwaySilently() {
+    assertThat(Length.print(25.39, Unit.IN, 64)).isEqualTo("1 in (−0.000)");
+  }
+
+  @Test
+  void printsDecimals() {
+    assertThat(Length.decimal(440, Unit.IN, 3)).isEqualTo("17.323 in");
+    assertThat(Length.decimal(1234.5678, Unit.MM, 2)).isEqualTo("1234.57 mm");
+  }
+}

@@ -1,0 +1,81 @@
+package dryfit.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.geometry.FloatGrid;
+import dryfit.geometry.MassProperties;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.MeshCheck;
+import dryfit.solid.jcsg.JcsgKernel;
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every kernel on every case of the {@link Corpus}. */
+class KernelCorpusTest {
+  private static final List<Kernel> KERNELS = List.of(new JcsgKernel());
+
+  /** Only against recursion without end; no case comes near it. */
+  private static final Duration RUNAWAY = Duration.ofSeconds(60);
+
+  static Stream<Arguments> kernelsAndCases() {
+    return KERNELS.stream()
+        .flatMap(kernel -> Corpus.all().stream().map(c -> Arguments.of(kernel.name(), kernel, c)));
+  }
+
+  @Test
+  void theCorpusIsThere() {
+    assertThat(Corpus.all()).hasSizeGreaterThan(50);
+  }
+
+  @ParameterizedTest(name = "{0}: {2}")
+  @MethodSource("kernelsAndCases")
+  void theAnswerIsRight(String name, Kernel kernel, Corpus.Case c) {
+    if (c.knownWrong().containsKey(name)) {
+      assertThat(catchThrowable(() -> check(kernel, c)))
+          .as(name + " now passes: take it out of knownWrong")
+          .isNotNull();
+    } else {
+      check(kernel, c);
+    }
+  }
+
+  private static void check(Kernel kernel, Corpus.Case c) {
+    if (c.refused().isPresent()) {
+      assertThatThrownBy(() -> evaluate(kernel, c))
+          .isInstanceOf(KernelFailure.class)
+          .hasMessageContaining(c.refused().get());
+      return;
+    }
+    Mesh mesh = evaluate(kernel, c);
+    double volume = c.volume().orElseThrow();
+    if (volume == 0) {
+      assertThat(mesh.isEmpty()).isTrue();
+      return;
+    }
+    MassProperties mass = MassProperties.of(mesh);
+    assertThat(mass.volume()).as("volume").isCloseTo(volume, within(volume * c.relative()));
+    assertThat(MeshCheck.problems(mesh)).isEmpty();
+    assertThat(MeshCheck.problems(FloatGrid.snapped(mesh))).isEmpty();
+    c.area()
+        .ifPresent(
+            area ->
+                assertThat(mass.area()).as("area").isCloseTo(area, within(area * c.relative())));
+    c.shells().ifPresent(n -> assertThat(MeshCheck.shells(mesh)).as("shells").isEqualTo(n));
+    c.genus().ifPresent(n -> assertThat(MeshCheck.genus(mesh)).as("genus").isEqualTo(n));
+    c.faces().ifPresent(n -> assertThat(mesh.faceCount()).as("faces").isEqualTo(n));
+    c.points().ifPresent(n -> assertThat(mesh.pointCount()).as("points").isEqualTo(n));
+  }
+
+  private static Mesh evaluate(Kernel kernel, Corpus.Case c) {
+    return Assertions.assertTimeoutPreemptively(RUNAWAY, () -> kernel.evaluate(c.solid()));
+  }
+}
