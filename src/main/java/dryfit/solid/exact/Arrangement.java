@@ -32,6 +32,8 @@ final class Arrangement {
   /** Outgoing halves, anticlockwise from straight down, of vertex w from star[w] to star[w+1]. */
   int[] star = new int[64];
 
+  private int[] filled = new int[64];
+
   int[] spoke = new int[128];
 
   /** For each half its place in {@link #spoke}. */
@@ -124,21 +126,22 @@ final class Arrangement {
   }
 
   private void sortSpokes() {
-    if (star.length < vertices + 2) {
-      star = new int[2 * vertices + 2];
+    if (star.length <= vertices) {
+      star = new int[2 * vertices + 1];
+      filled = new int[2 * vertices + 1];
     }
-    Arrays.fill(star, 0, vertices + 2, 0);
+    Arrays.fill(star, 0, vertices + 1, 0);
+    Arrays.fill(filled, 0, vertices, 0);
     for (int h = 0; h < 2 * edges; h++) {
-      star[origin(h) + 2]++;
+      star[origin(h) + 1]++;
     }
     for (int w = 0; w < vertices; w++) {
-      star[w + 2] += star[w + 1];
+      star[w + 1] += star[w];
     }
     for (int h = 0; h < 2 * edges; h++) {
       int w = origin(h);
-      int at = star[w + 1]++;
-      int from = star[w];
-      while (at > from && before(h, spoke[at - 1])) {
+      int at = star[w] + filled[w]++;
+      while (at > star[w] && before(h, spoke[at - 1])) {
         spoke[at] = spoke[at - 1];
         at--;
       }

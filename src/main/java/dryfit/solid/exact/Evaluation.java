@@ -46,15 +46,41 @@ final class Evaluation {
     Neighbours neighbours = new Neighbours(all, leafStart);
     neighbours.find(careful);
     PlaneWork work = new PlaneWork(planes, points, expression, all, leafStart, neighbours);
-    List<Face> faces = new ArrayList<>();
-    Untouched untouched = new Untouched(planes, points, expression, all, leafStart, neighbours);
+    List<Face> untouched = new ArrayList<>();
     if (!careful) {
-      untouched.add(faces);
+      new Untouched(planes, points, expression, all, leafStart, neighbours).add(untouched);
     }
-    for (List<Facet> group : groups(careful)) {
-      work.add(group, careful, faces);
+    List<List<Facet>> groups = groups(careful);
+    List<List<Face>> made = new ArrayList<>();
+    List<KeyMap> touched = new ArrayList<>();
+    KeyMap seams = new KeyMap(16);
+    for (List<Facet> group : groups) {
+      made.add(new ArrayList<>());
+      touched.add(new KeyMap(0));
+      work.add(group, careful, seams, touched.get(touched.size() - 1), made.get(made.size() - 1));
     }
+    for (List<Face> faces : made) {
+      for (Face f : faces) {
+        listRims(f, seams);
+      }
+    }
+    for (int g = 0; g < groups.size(); g++) {
+      if (touched.get(g).meets(seams)) {
+        made.get(g).clear();
+        work.add(groups.get(g), careful, seams, touched.get(g), made.get(g));
+      }
+    }
+    List<Face> faces = new ArrayList<>(untouched);
+    made.forEach(faces::addAll);
     return new Seams(planes, points).closed(Surface.of(faces));
+  }
+
+  private static void listRims(Face f, KeyMap into) {
+    for (int[] loop : f.loops()) {
+      for (int i = 0; i < loop.length; i++) {
+        into.put(KeyMap.pair(loop[i], loop[i + 1 < loop.length ? i + 1 : 0]), 0);
+      }
+    }
   }
 
   /** Facets that need arranging, gathered by plane where they may touch. */

@@ -15,6 +15,11 @@ final class FaceTracer {
   private int[] faceOf = new int[0];
   private final IntList loop = new IntList();
 
+  /** Edges within a face that are rims all the same. */
+  private boolean[] forced = new boolean[0];
+
+  private int[] degree = new int[0];
+
   FaceTracer(Points points, Segments segments, Arrangement graph, Nesting nesting) {
     this.points = points;
     this.segments = segments;
@@ -39,13 +44,15 @@ final class FaceTracer {
    * Adds the faces.
    *
    * @param keep for each cell 1 if it is a face with its outside in front, -1 if behind, 0 if none
+   * @param seams at which edges something only touches the faces
    */
-  void add(int plane, int[] keep, String[] origin, List<Face> into) {
+  void add(int plane, int[] keep, String[] origin, KeyMap seams, List<Face> into) {
     regions.reset(nesting.cells);
+    force(keep, seams);
     for (int e = 0; e < graph.edges; e++) {
       int a = cell(2 * e);
       int b = cell(2 * e + 1);
-      if (keep[a] != 0 && keep[a] == keep[b]) {
+      if (keep[a] != 0 && keep[a] == keep[b] && !forced[e]) {
         regions.join(a, b);
       }
     }
@@ -94,7 +101,61 @@ final class FaceTracer {
 
   private boolean isRim(int half, int[] keep) {
     int own = keep[cell(half)];
-    return own != 0 && own != keep[cell(half ^ 1)];
+    return own != 0 && (own != keep[cell(half ^ 1)] || forced[half >> 1]);
+  }
+
+  /** Whether an edge lies within a face although two or more facets of another plane end at it. */
+  private boolean isTouched(int edge, int[] keep) {
+    int own = keep[cell(2 * edge)];
+    int first = graph.over[edge];
+    return own != 0 && own == keep[cell(2 * edge + 1)] && graph.overNext.at[first] >= 0;
+  }
+
+  /** Lists, as pairs of points, the edges at which something may touch a face without cutting it. */
+  void touched(int[] keep, KeyMap into) {
+    for (int e = 0; e < graph.edges; e++) {
+      if (isTouched(e, keep)) {
+        into.put(KeyMap.pair(graph.vertex[graph.u[e]], graph.vertex[graph.v[e]]), 0);
+      }
+    }
+  }
+
+  /**
+   * Divides faces along the seams given, so that nobody may lay a diagonal over them. Seams that
+   * end within a face are left alone: a diagonal cannot reach their end.
+   */
+  private void force(int[] keep, KeyMap seams) {
+    if (forced.length < graph.edges) {
+      forced = new boolean[2 * graph.edges];
+      degree = new int[4 * graph.edges];
+    }
+    Arrays.fill(forced, 0, graph.edges, false);
+    if (seams.isEmpty()) {
+      return;
+    }
+    Arrays.fill(degree, 0, graph.vertices, 0);
+    for (int e = 0; e < graph.edges; e++) {
+      forced[e] =
+          isTouched(e, keep)
+              && seams.get(KeyMap.pair(graph.vertex[graph.u[e]], graph.vertex[graph.v[e]]))
+                  != KeyMap.NONE;
+      if (forced[e] || keep[cell(2 * e)] != keep[cell(2 * e + 1)]) {
+        degree[graph.u[e]]++;
+        degree[graph.v[e]]++;
+      }
+    }
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (int e = 0; e < graph.edges; e++) {
+        if (forced[e] && (degree[graph.u[e]] == 1 || degree[graph.v[e]] == 1)) {
+          forced[e] = false;
+          degree[graph.u[e]]--;
+          degree[graph.v[e]]--;
+          changed = true;
+        }
+      }
+    }
   }
 
   private void walk(int start, int[] keep, Draft draft) {

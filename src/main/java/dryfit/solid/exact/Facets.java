@@ -48,7 +48,11 @@ final class Facets {
     faceStart.clear();
     facePlane.clear();
     faceOrigin.clear();
-    readFaces(mesh, corner, isInsideOut(mesh, corner));
+    if (isInsideOut(mesh, corner)) {
+      throw new IllegalArgumentException(
+          "a shape is inside out: its faces run clockwise seen from outside");
+    }
+    readFaces(mesh, corner);
     loopStart.add(loopCorners.size);
     faceStart.add(loopStart.size - 1);
     joinFaces();
@@ -79,24 +83,12 @@ final class Facets {
     return volume < 0;
   }
 
-  private static int[][] turned(int[][] loops) {
-    int[][] out = new int[loops.length][];
-    for (int l = 0; l < out.length; l++) {
-      int n = loops[l].length;
-      out[l] = new int[n];
-      for (int i = 0; i < n; i++) {
-        out[l][i] = loops[l][n - 1 - i];
-      }
-    }
-    return out;
-  }
-
-  private void readFaces(Mesh mesh, int[] corner, boolean insideOut) {
+  private void readFaces(Mesh mesh, int[] corner) {
     boolean[] bent = new boolean[mesh.faceCount()];
     boolean anyBent = false;
     for (int f = 0; f < bent.length; f++) {
       int[][] loops = mesh.loops(f);
-      bent[f] = !readFlat(insideOut ? turned(loops) : loops, corner, f);
+      bent[f] = !readFlat(loops, corner, f);
       anyBent |= bent[f];
     }
     if (!anyBent) {
@@ -107,7 +99,7 @@ final class Facets {
     for (int t = 0; t < mesh.triangleCount(); t++) {
       if (bent[mesh.faceOf(t)]) {
         System.arraycopy(triangles, 3 * t, loops[0], 0, 3);
-        readFlat(insideOut ? turned(loops) : loops, corner, mesh.faceOf(t));
+        readFlat(loops, corner, mesh.faceOf(t));
       }
     }
   }

@@ -69,8 +69,11 @@ final class PlaneWork {
    *
    * @param careful whether a leaf may disagree with itself, so that its own facets must be looked
    *     at too
+   * @param seams pairs of points along which faces are to be divided
+   * @param touched gets the pairs of points along which something may touch the faces from one side
    */
-  void add(List<Facet> group, boolean careful, List<Face> into) {
+  void add(
+      List<Facet> group, boolean careful, KeyMap seams, KeyMap touched, List<Face> into) {
     this.group = group;
     plane = group.get(0).plane;
     int leaf = group.get(0).leaf;
@@ -83,7 +86,8 @@ final class PlaneWork {
     nesting.build();
     label();
     decide();
-    tracer.add(plane, keep, origin, into);
+    tracer.add(plane, keep, origin, seams, into);
+    tracer.touched(keep, touched);
     for (int k = 0; k < countedList.size; k++) {
       counted[countedList.at[k]] = false;
     }

@@ -47,15 +47,15 @@ final class Sections {
     }
     if (!touches) {
       if (front && back) {
-        cut(facet, label, Segments.FRONT | Segments.BACK, into);
+        cutOneWay(facet, label, Segments.FRONT | Segments.BACK, into);
       }
       return;
     }
     if (front) {
-      cut(facet, label, Segments.FRONT, into);
+      cutOneWay(facet, label, Segments.FRONT, into);
     }
     if (back) {
-      cut(facet, label, Segments.BACK, into);
+      cutOneWay(facet, label, Segments.BACK, into);
     }
   }
 
@@ -63,7 +63,7 @@ final class Sections {
     return side > 0 || (side == 0 && sides == Segments.BACK);
   }
 
-  private void cut(Facet facet, int label, int sides, Segments into) {
+  private void cutOneWay(Facet facet, int label, int sides, Segments into) {
     size = 0;
     for (int e = 0; e < facet.from.length; e++) {
       int a = facet.from[e];
