@@ -150,10 +150,11 @@ public final class ChairBuilder {
     Csg shape = stock.shape();
     String origin = stock.plan().common().pointer();
     List<Csg> tenons = new ArrayList<>();
+    String own = key(stock.name(), stock.hand());
     boolean startDone = false;
     boolean endDone = false;
     for (Made m : joints) {
-      if (m.of().tenoned() != stock) {
+      if (!key(m.of().tenoned().name(), m.of().tenoned().hand()).equals(own)) {
         continue;
       }
       startDone |= m.of().atStart();
@@ -177,11 +178,9 @@ public final class ChairBuilder {
 
   private Csg butted(Csg shape, Stock stock, Stock.ButtedEnd butt, String origin) {
     Stock other = stocks.stock(butt.part(), butt.hand());
-    Vec3 out = stock.outward(butt.atStart());
-    double half = (stock.end() - stock.start()) / 2;
-    Vec3 from = stock.endPoint(butt.atStart()).minus(out.times(half));
-    return CellRay.first(other.placedCells(), from, out)
-        .map(e -> Shapes.trimmed(shape, stock.frame().local(e.face()), origin))
+    return Meeting.of(stock, butt.atStart(), other)
+        .map(m -> m.landing(stock, other).flipped())
+        .map(plane -> Shapes.trimmed(shape, stock.frame().local(plane), origin))
         .orElse(shape);
   }
 

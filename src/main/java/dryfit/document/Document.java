@@ -2,6 +2,7 @@ package dryfit.document;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** A chair document that was read and found sound in every variant. Immutable. */
 public final class Document {
@@ -50,5 +51,69 @@ public final class Document {
     }
     Design design = new DesignReader(root, merged, problems).read(file, variant);
     return problems.none() ? new Reading.Accepted<>(design) : new Reading.Refused<>(problems.all());
+  }
+
+  /**
+   * The document with one value written anew and every other letter as it was.
+   *
+   * @param pointer JSON pointer of a value in this document, such as {@link
+   *     Design.Dimension#pointer}
+   * @param json the new value as JSON: a number, a text in quotation marks
+   * @throws IllegalArgumentException if nothing stands at the pointer
+   */
+  public Reading<Document> edited(String pointer, String json) {
+    Json.At place = at(pointer);
+    return DocumentReader.read(
+        file, text.substring(0, place.start()) + json + text.substring(place.end()));
+  }
+
+  /**
+   * The line of a place in this document, for problems found after it was read. Where nothing
+   * stands at the pointer (a key left out), it is the line of the nearest thing around it.
+   *
+   * @param pointer JSON pointer, such as {@link Problem#pointer}
+   * @return the first line is 1
+   */
+  public int lineOf(String pointer) {
+    Json node = root;
+    for (String key : keys(pointer)) {
+      Json inner = member(node, key);
+      if (inner == null) {
+        break;
+      }
+      node = inner;
+    }
+    return node.at().line();
+  }
+
+  private Json.At at(String pointer) {
+    Json node = root;
+    for (String key : keys(pointer)) {
+      node = member(node, key);
+      if (node == null) {
+        throw new IllegalArgumentException("nothing stands at " + pointer);
+      }
+    }
+    return node.at();
+  }
+
+  private static List<String> keys(String pointer) {
+    return pointer.isEmpty()
+        ? List.of()
+        : Stream.of(pointer.substring(1).split("/", -1))
+            .map(key -> key.replace("~1", "/").replace("~0", "~"))
+            .toList();
+  }
+
+  /** The member or item, null if there is none. */
+  private static Json member(Json node, String key) {
+    if (node instanceof Json.Obj object) {
+      return object.members().get(key);
+    }
+    if (node instanceof Json.Arr array && key.matches("\\d{1,6}")) {
+      int index = Integer.parseInt(key);
+      return index < array.items().size() ? array.items().get(index) : null;
+    }
+    return null;
   }
 }

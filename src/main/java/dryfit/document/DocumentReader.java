@@ -73,13 +73,15 @@ public final class DocumentReader {
     if (variants.size() > Limits.variants()) {
       return;
     }
-    variants.forEach(
-        (name, variant) -> {
-          Problems own = new Problems(file);
-          Json.Obj merged = new Variants(root, own).apply(variant);
-          new DesignReader(root, merged, own).read(file, name);
-          problems.addFromVariant(name, own);
-        });
+    for (Map.Entry<String, Json.Obj> variant : variants.entrySet()) {
+      if (problems.isFull()) {
+        return;
+      }
+      Problems own = problems.ofVariant();
+      Json.Obj merged = new Variants(root, own).apply(variant.getValue());
+      new DesignReader(root, merged, own).read(file, variant.getKey());
+      problems.addFromVariant(variant.getKey(), own);
+    }
   }
 
   private static Reading<Document> tooLarge(String file) {

@@ -4,11 +4,8 @@ import dryfit.document.Context.Bound;
 import dryfit.document.PartPlan.Common;
 import dryfit.document.PartPlan.Grain;
 import dryfit.document.PartPlan.Outline;
-import dryfit.document.PartPlan.PanelShape;
-import dryfit.document.PartPlan.PartRef;
 import dryfit.document.PartPlan.Placement;
 import dryfit.document.PartPlan.Section;
-import dryfit.document.PartPlan.Spot;
 import dryfit.document.PartPlan.Station;
 import dryfit.document.PartPlan.Taper;
 import dryfit.document.PartPlan.View;
@@ -23,7 +20,7 @@ import java.util.stream.Stream;
 /** Reads one part in any of its forms. */
 final class PartReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
-  private static final Map<String, View> VIEWS = new LinkedHashMap<>();
+  static final Map<String, View> VIEWS = new LinkedHashMap<>();
   private static final Map<String, String> FACES = new LinkedHashMap<>();
   private static final List<String> COMMON = List.of("form", "pair", "timber", "grain");
 
@@ -95,7 +92,7 @@ final class PartReader {
       case "straight" -> Optional.of(straight(common, part));
       case "sawn" -> Optional.of(sawn(common, part));
       case "turned" -> Optional.of(turned(common, part));
-      default -> panel(common, part);
+      default -> new PanelReader(context, common, part).read();
     };
   }
 
@@ -247,75 +244,5 @@ final class PartReader {
       part.need("diameters");
     }
     return new PartPlan.Turned(common, placement, stations, part.flag("smooth", false));
-  }
-
-  // ---- panel ----
-
-  private Optional<PartPlan> panel(Common common, Fields part) {
-    double thickness = context.needLength(part, "thickness", Bound.POSITIVE);
-    if (part.has("fills")) {
-      for (String other : List.of("plane", "at", "outline")) {
-        if (part.has(other)) {
-          part.conflict("conflict", other, Problems.quoted(other) + " does not go with “fills”");
-        }
-      }
-      return Optional.of(new PartPlan.Panel(common, thickness, fills(common, part)));
-    }
-    if (part.has("groove")) {
-      part.conflict("conflict", "groove", "a groove goes only with “fills”");
-    }
-    if (!part.has("plane")) {
-      context
-          .problems()
-          .add(
-              "missing-value",
-              part.at(),
-              "nothing",
-              "fills, or plane, at and outline",
-              "a panel needs “fills”, or “plane” with “at” and “outline”");
-      return Optional.empty();
-    }
-    View view = part.wordIfAny("plane", VIEWS).orElse(View.PLAN);
-    Spot at =
-        part.need("at")
-            .map(node -> context.spot(part, node, Kind.LENGTH))
-            .orElse(new Spot(Double.NaN, Double.NaN, Double.NaN));
-    return part.need("outline")
-        .flatMap(node -> new OutlineReader(context, part).read(node))
-        .map(
-            outline ->
-                new PartPlan.Panel(common, thickness, new PanelShape.Drawn(at, view, outline)));
-  }
-
-  private PanelShape fills(Common common, Fields part) {
-    Refs refs = new Refs(context);
-    List<PartRef> parts = new ArrayList<>();
-    List<Json> items = part.list("fills");
-    for (Json item : items) {
-      PartRef ref = refs.part(part, item);
-      refs.needHand(common.pair(), ref, item);
-      parts.add(ref);
-    }
-    if (parts.size() < 3) {
-      Json node = part.node("fills").orElseThrow();
-      context
-          .problems()
-          .add(
-              "missing-value",
-              node.at(),
-              parts.size() + " parts",
-              "at least three parts",
-              "a panel fills the opening between at least three parts");
-    }
-    Optional<Json> written = part.need("groove");
-    if (written.isEmpty()) {
-      return new PanelShape.Fills(parts, Double.NaN, Double.NaN, Double.NaN);
-    }
-    Fields groove = new Fields(context.problems(), written.get(), List.of("deep", "gap", "slack"));
-    return new PanelShape.Fills(
-        parts,
-        context.needLength(groove, "deep", Bound.POSITIVE),
-        context.length(groove, "gap", Bound.NOT_NEGATIVE, 2),
-        context.length(groove, "slack", Bound.NOT_NEGATIVE, 0.15));
   }
 }

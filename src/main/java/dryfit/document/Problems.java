@@ -21,8 +21,21 @@ final class Problems {
 
   private int more;
 
+  /** What is told of the chair as drawn; a variant tells only what it adds. */
+  private final Set<String> told;
+
   Problems(String file) {
+    this(file, Set.of());
+  }
+
+  private Problems(String file, Set<String> told) {
     this.file = file;
+    this.told = told;
+  }
+
+  /** For reading a variant: faults already noted here are not looked into again. */
+  Problems ofVariant() {
+    return new Problems(file, places);
   }
 
   boolean none() {
@@ -53,25 +66,27 @@ final class Problems {
     add(code, at, found, allowed, Optional.empty(), what);
   }
 
-  void add(
+  private void add(
       String code,
       Json.At at,
       String found,
       String allowed,
       Optional<String> nearest,
       String what) {
+    if (isTold(code, at)) {
+      return;
+    }
     String place = at.pointer().isEmpty() ? "The document" : at.pointer();
-    String hint = nearest.map(name -> "; the nearest name is " + quoted(name)).orElse("");
     keep(
         new Problem(
             code,
             file,
             at.line(),
             at.pointer(),
-            found,
-            allowed,
+            plain(found),
+            plain(allowed),
             nearest,
-            place + ": " + what + hint + "."));
+            plain(place + ": " + what + ".")));
   }
 
   private void keep(Problem problem) {
@@ -83,19 +98,34 @@ final class Problems {
     }
   }
 
-  private boolean isFull() {
+  private boolean isTold(String code, Json.At at) {
+    return told.contains(code + at.pointer());
+  }
+
+  /** Whether no more are kept, only counted. */
+  boolean isFull() {
     return found.size() >= Limits.problems();
   }
 
   /** A word that is not one of those known. */
   void unknown(String code, Json.At at, String word, Collection<String> known, String what) {
     String allowed = known.isEmpty() ? "there is none" : listed(known);
+    if (isTold(code, at)) {
+      return;
+    }
     // Looking for the nearest of many names is the one costly thing here.
     Optional<String> nearest = isFull() ? Optional.empty() : Nearest.to(word, known);
-    add(code, at, word, allowed, nearest, quoted(word) + " is not " + what + "; known: " + allowed);
+    String hint = nearest.map(name -> "; the nearest name is " + quoted(name)).orElse("");
+    add(
+        code,
+        at,
+        word,
+        allowed,
+        nearest,
+        quoted(word) + " is not " + what + hint + "; known: " + allowed);
   }
 
-  /** Takes over what a variant adds: the same fault at the same place is told once. */
+  /** Takes over what a variant adds. */
   void addFromVariant(String variant, Problems other) {
     String own = Json.pointer("/variants", variant);
     for (Problem problem : other.found) {
@@ -123,16 +153,16 @@ final class Problems {
     return names.size() > shown ? row + " and " + (names.size() - shown) + " more" : row;
   }
 
-  /** A text in quotation marks, cut and without control characters, fit for a terminal. */
+  /** A text in quotation marks, cut short. */
   static String quoted(String text) {
-    String plain =
-        text.codePoints()
-            .limit(60)
-            .collect(
-                StringBuilder::new,
-                (line, c) -> line.appendCodePoint(Character.isISOControl(c) ? '·' : c),
-                StringBuilder::append)
-            .toString();
-    return "“" + plain + (text.length() > plain.length() ? "…" : "") + "”";
+    int end = text.offsetByCodePoints(0, Math.min(60, text.codePointCount(0, text.length())));
+    return "“" + plain(text.substring(0, end)) + (end < text.length() ? "…" : "") + "”";
+  }
+
+  /**
+   * A text without control and format characters, so that a document cannot play with a terminal.
+   */
+  private static String plain(String text) {
+    return text.replaceAll("[\\p{Cc}\\p{Cf}]", "·");
   }
 }

@@ -80,7 +80,13 @@ final class TenonCheck {
           key,
           plain(size),
           (bare ? "at most " : "less than ") + plain(whole),
-          "the tenon is " + plain(size) + " mm against " + plain(whole) + " mm, " + what);
+          "the tenon is "
+              + plain(size)
+              + " mm and must be "
+              + (bare ? "at most " : "less than ")
+              + plain(whole)
+              + " mm, "
+              + what);
     }
     return !tooLarge;
   }

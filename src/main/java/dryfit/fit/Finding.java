@@ -51,6 +51,23 @@ public record Finding(
     KNOW
   }
 
+  Finding waivedBecause(String reason) {
+    return new Finding(
+        check,
+        severity,
+        parts,
+        joints,
+        measured,
+        limit,
+        margin,
+        unit,
+        source,
+        message,
+        pointer,
+        at,
+        Optional.of(reason));
+  }
+
   /** Whether this keeps the chair from being built. */
   public boolean stopsTheBuild() {
     return severity == Severity.STOPS && waived.isEmpty();

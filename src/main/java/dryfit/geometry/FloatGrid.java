@@ -47,7 +47,7 @@ public final class FloatGrid {
     for (int i = 0; i < triangles.length; i++) {
       triangles[i] = number[triangles[i]];
     }
-    return new Triangles(xyz, triangles);
+    return new Triangles(xyz, triangles, mesh.faceOfTriangle());
   }
 
   /**

@@ -121,6 +121,11 @@ public final class Mesh {
     return triangles.clone();
   }
 
+  /** A copy of the face of each triangle. */
+  public int[] faceOfTriangle() {
+    return faceOfTriangle.clone();
+  }
+
   public Box bounds() {
     List<Vec3> all = new java.util.ArrayList<>();
     for (int i = 0; i < pointCount(); i++) {

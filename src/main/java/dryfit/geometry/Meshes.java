@@ -61,7 +61,8 @@ public final class Meshes {
    * A mesh of triangles that need not be manifold: solids that touch along an edge or in a point
    * are taken apart there by doubling the point. Points no triangle uses are left out, and the
    * loops of the faces are found from the triangles. Every directed edge must be matched by its
-   * reverse.
+   * reverse. An edge along which a solid touches itself gets a point in its middle if its ends
+   * cannot be taken apart.
    *
    * @param xyz 3 numbers a point
    * @param triangles 3 point numbers a triangle
@@ -75,10 +76,14 @@ public final class Meshes {
       int[] faceOfTriangle,
       int[] originOfFace,
       List<String> origins) {
-    Triangles split = Umbrellas.of(xyz, triangles);
+    Triangles split = Umbrellas.of(new Triangles(xyz, triangles, faceOfTriangle));
+    Triangles halved = DoubledEdges.halved(split);
+    if (halved != split) {
+      split = Umbrellas.of(halved);
+    }
     double[] own = split.xyz();
     int[] used =
-        new TreeSet<>(Arrays.stream(faceOfTriangle).boxed().toList())
+        new TreeSet<>(Arrays.stream(split.faces()).boxed().toList())
             .stream().mapToInt(f -> f).toArray();
     int[] faceNumber = new int[originOfFace.length];
     int[] usedOrigins = new int[used.length];
@@ -88,9 +93,9 @@ public final class Meshes {
       usedOrigins[i] = originOfFace[used[i]];
       ofFace.add(new ArrayList<>());
     }
-    int[] faceOf = new int[faceOfTriangle.length];
+    int[] faceOf = new int[split.faces().length];
     for (int t = 0; t < faceOf.length; t++) {
-      faceOf[t] = faceNumber[faceOfTriangle[t]];
+      faceOf[t] = faceNumber[split.faces()[t]];
       ofFace.get(faceOf[t]).add(Arrays.copyOfRange(split.corners(), 3 * t, 3 * t + 3));
     }
     int[][][] loops = new int[used.length][][];

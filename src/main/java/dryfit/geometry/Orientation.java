@@ -23,6 +23,10 @@ public final class Orientation {
     double left = (ax - cx) * (by - cy);
     double right = (ay - cy) * (bx - cx);
     double det = left - right;
+    if ((left >= 0 && right <= 0) || (left <= 0 && right >= 0)) {
+      // The signs of the products are exact, and so is that of a sum of like signs.
+      return det;
+    }
     if (Math.abs(det) > CERTAIN * (Math.abs(left) + Math.abs(right))) {
       return det;
     }

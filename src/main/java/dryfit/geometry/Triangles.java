@@ -4,10 +4,12 @@ package dryfit.geometry;
 final class Triangles {
   private final double[] xyz;
   private final int[] corners;
+  private final int[] faces;
 
-  Triangles(double[] xyz, int[] corners) {
+  Triangles(double[] xyz, int[] corners, int[] faces) {
     this.xyz = xyz;
     this.corners = corners;
+    this.faces = faces;
   }
 
   /** 3 numbers a point. */
@@ -18,5 +20,10 @@ final class Triangles {
   /** 3 point numbers a triangle. */
   int[] corners() {
     return corners;
+  }
+
+  /** The face of each triangle. */
+  int[] faces() {
+    return faces;
   }
 }

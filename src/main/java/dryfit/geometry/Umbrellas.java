@@ -16,11 +16,13 @@ import java.util.TreeMap;
 final class Umbrellas {
   private final double[] xyz;
   private final int[] triangles;
+  private final int[] faces;
   private final int[] parent;
 
-  private Umbrellas(double[] xyz, int[] triangles) {
-    this.xyz = xyz;
-    this.triangles = triangles;
+  private Umbrellas(Triangles of) {
+    this.xyz = of.xyz();
+    this.triangles = of.corners();
+    this.faces = of.faces();
     this.parent = new int[triangles.length];
     for (int i = 0; i < parent.length; i++) {
       parent[i] = i;
@@ -32,8 +34,8 @@ final class Umbrellas {
    *
    * @throws MeshFailure if the triangles are not closed
    */
-  static Triangles of(double[] xyz, int[] triangles) {
-    return new Umbrellas(xyz, triangles).split();
+  static Triangles of(Triangles triangles) {
+    return new Umbrellas(triangles).split();
   }
 
   private Triangles split() {
@@ -169,6 +171,6 @@ final class Umbrellas {
     for (int corner = 0; corner < out.length; corner++) {
       out[corner] = number[root(corner)];
     }
-    return new Triangles(points, out);
+    return new Triangles(points, out, faces);
   }
 }

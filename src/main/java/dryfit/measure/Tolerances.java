@@ -79,4 +79,21 @@ public final class Tolerances {
   public static double flat() {
     return 1e-10;
   }
+
+  /**
+   * Edges whose directions differ by less than this have no common normal worth the name: the ends
+   * of an edge of 1 mm are right to about 1e-12. To leave them out moves a face by less than 1e-6
+   * mm over 1 metre.
+   */
+  public static double sameDirection() {
+    return 1e-9;
+  }
+
+  /**
+   * Below this angle the common normal of two edges is taken with care: it is uncertain by rounding
+   * over angle, 1e-7 at this limit.
+   */
+  public static double nearlyParallel() {
+    return 1e-5;
+  }
 }

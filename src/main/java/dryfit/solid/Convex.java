@@ -2,7 +2,6 @@ package dryfit.solid;
 
 import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
-import dryfit.geometry.Mesh;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
@@ -12,6 +11,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * A closed convex solid: points and flat faces, anticlockwise from outside. Immutable, millimetres.
@@ -32,23 +32,29 @@ public final class Convex {
   private final double volume;
   private final Vec3 middle;
 
+  /** Holds the edges once they were asked for; placed copies share them, for they are numbers. */
+  private final AtomicReference<int[]> edges;
+
   /** A cell whose arrays are known to be right; they are kept, not copied. */
   Convex(double[] xyz, int[][] faces, double[] planes) {
     this.xyz = xyz;
     this.faces = faces;
     this.planes = planes;
-    this.box = boxAround(xyz);
-    double[] moments = moments(xyz, faces, box);
+    this.box = Moments.boxAround(xyz);
+    double[] moments = Moments.of(xyz, faces, box);
     this.volume = moments[0];
     this.middle = new Vec3(moments[1], moments[2], moments[3]);
+    this.edges = new AtomicReference<>();
   }
 
-  private Convex(double[] xyz, int[][] faces, double[] planes, double volume, Vec3 middle) {
+  /** A moved copy. */
+  private Convex(Convex of, double[] xyz, double[] planes, Vec3 middle) {
     this.xyz = xyz;
-    this.faces = faces;
+    this.faces = of.faces;
     this.planes = planes;
-    this.box = boxAround(xyz);
-    this.volume = volume;
+    this.edges = of.edges;
+    this.box = Moments.boxAround(xyz);
+    this.volume = of.volume;
     this.middle = middle;
   }
 
@@ -252,7 +258,7 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.place(plane(f)));
     }
-    return new Convex(moved, faces, turned, volume, frame.place(middle));
+    return new Convex(this, moved, turned, frame.place(middle));
   }
 
   /** This taken from chair space to the coordinates of {@code frame}. */
@@ -268,7 +274,7 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.local(plane(f)));
     }
-    return new Convex(moved, faces, turned, volume, frame.local(middle));
+    return new Convex(this, moved, turned, frame.local(middle));
   }
 
   /** This mirrored in its own z = 0. */
@@ -289,32 +295,22 @@ public final class Convex {
         reversed[f][i] = faces[f][n - 1 - i];
       }
     }
-    Vec3 centroid = new Vec3(middle.x(), middle.y(), -middle.z());
-    return new Convex(mirrored, reversed, turned, volume, centroid);
+    return new Convex(mirrored, reversed, turned);
   }
 
   /** This as a shape of its own, every face with the given origin (a JSON pointer). */
   public Csg.Leaf asLeaf(String origin) {
-    return new Csg.Leaf(asMesh(origin), List.of(this));
+    return new Csg.Leaf(CellMesh.of(this, origin), List.of(this));
   }
 
-  private Mesh asMesh(String origin) {
-    int triangleCount = Arrays.stream(faces).mapToInt(loop -> loop.length - 2).sum();
-    int[] triangles = new int[3 * triangleCount];
-    int[] faceOf = new int[triangleCount];
-    int[][][] loops = new int[faces.length][][];
-    int t = 0;
-    for (int f = 0; f < faces.length; f++) {
-      int[] loop = faces[f];
-      loops[f] = new int[][] {loop};
-      for (int i = 2; i < loop.length; i++) {
-        triangles[3 * t] = loop[0];
-        triangles[3 * t + 1] = loop[i - 1];
-        triangles[3 * t + 2] = loop[i];
-        faceOf[t++] = f;
-      }
+  /** Four numbers an edge: its ends, and the faces to its left and right. */
+  int[] edges() {
+    int[] known = edges.get();
+    if (known == null) {
+      known = CellEdges.of(faces);
+      edges.set(known);
     }
-    return new Mesh(xyz, loops, triangles, faceOf, new int[faces.length], List.of(origin));
+    return known;
   }
 
   double height(int face, double x, double y, double z) {
@@ -362,56 +358,5 @@ public final class Convex {
       xyz[i++] = p.z();
     }
     return xyz;
-  }
-
-  private static double[] boxAround(double[] xyz) {
-    double inf = Double.POSITIVE_INFINITY;
-    double[] box = {inf, inf, inf, -inf, -inf, -inf};
-    for (int i = 0; i < xyz.length; i++) {
-      int axis = i % 3;
-      box[axis] = Math.min(box[axis], xyz[i]);
-      box[axis + 3] = Math.max(box[axis + 3], xyz[i]);
-    }
-    return box;
-  }
-
-  /**
-   * Volume and centroid by the divergence theorem: tetrahedra from the middle of the box, which is
-   * inside, so that all terms have one sign and nothing cancels.
-   */
-  private static double[] moments(double[] xyz, int[][] faces, double[] box) {
-    double ox = (box[0] + box[3]) / 2;
-    double oy = (box[1] + box[4]) / 2;
-    double oz = (box[2] + box[5]) / 2;
-    double six = 0;
-    double mx = 0;
-    double my = 0;
-    double mz = 0;
-    for (int[] loop : faces) {
-      int a = 3 * loop[0];
-      double ax = xyz[a] - ox;
-      double ay = xyz[a + 1] - oy;
-      double az = xyz[a + 2] - oz;
-      for (int i = 2; i < loop.length; i++) {
-        int b = 3 * loop[i - 1];
-        int c = 3 * loop[i];
-        double bx = xyz[b] - ox;
-        double by = xyz[b + 1] - oy;
-        double bz = xyz[b + 2] - oz;
-        double cx = xyz[c] - ox;
-        double cy = xyz[c + 1] - oy;
-        double cz = xyz[c + 2] - oz;
-        double v = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
-        six += v;
-        mx += v * (ax + bx + cx);
-        my += v * (ay + by + cy);
-        mz += v * (az + bz + cz);
-      }
-    }
-    if (!(six > 0)) {
-      return new double[] {six / 6, ox, oy, oz};
-    }
-    double k = 1 / (4 * six);
-    return new double[] {six / 6, ox + mx * k, oy + my * k, oz + mz * k};
   }
 }

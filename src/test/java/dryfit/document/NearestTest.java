@@ -9,17 +9,25 @@ class NearestTest {
 
   @Test
   void countsChangesInsertionsDropsAndSwaps() {
-    assertThat(Nearest.distance("rail", "rail")).isZero();
-    assertThat(Nearest.distance("rail", "rial")).isEqualTo(1);
-    assertThat(Nearest.distance("rail", "rails")).isEqualTo(1);
-    assertThat(Nearest.distance("rail", "nail")).isEqualTo(1);
-    assertThat(Nearest.distance("", "rail")).isEqualTo(4);
+    assertThat(Nearest.distance("rail", "rail", 9)).isZero();
+    assertThat(Nearest.distance("rail", "rial", 9)).isEqualTo(1);
+    assertThat(Nearest.distance("rail", "rails", 9)).isEqualTo(1);
+    assertThat(Nearest.distance("rail", "nail", 9)).isEqualTo(1);
+    assertThat(Nearest.distance("", "rail", 9)).isEqualTo(4);
   }
 
   /** "kitten" to "sitting" takes three: the example of Wagner and Fischer's method (memory). */
   @Test
   void agreesWithTheExampleOfTheTextbooks() {
-    assertThat(Nearest.distance("kitten", "sitting")).isEqualTo(3);
+    assertThat(Nearest.distance("kitten", "sitting", 9)).isEqualTo(3);
+  }
+
+  @Test
+  void givesUpOnceItIsTooFar() {
+    assertThat(Nearest.distance("kitten", "sitting", 3)).isEqualTo(3);
+    assertThat(Nearest.distance("kitten", "sitting", 2)).isEqualTo(3);
+    assertThat(Nearest.distance("ab", "ba", 1)).isEqualTo(1);
+    assertThat(Nearest.distance("rail", "stretcher", 2)).isEqualTo(3);
   }
 
   @Test

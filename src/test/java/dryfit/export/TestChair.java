@@ -287,6 +287,32 @@ public final class TestChair {
     return new FitReport(chair, fits, List.of(findings));
   }
 
+  /** The same report with other wood left at one joint. */
+  static FitReport withWall(FitReport report, int at, double wall) {
+    List<JointFit> fits = new ArrayList<>(report.joints());
+    JointFit f = fits.get(at);
+    fits.set(
+        at,
+        new JointFit(
+            f.joint(),
+            f.cheek(),
+            f.edge(),
+            f.bottom(),
+            f.shoulder(),
+            OptionalDouble.of(wall),
+            f.wallFace(),
+            f.lean(),
+            f.leanAlong(),
+            f.leanAcross(),
+            f.depthSquare(),
+            f.depthAlong(),
+            f.shoulderWide(),
+            f.shoulderNarrow(),
+            f.glueLong(),
+            f.glueOther()));
+    return new FitReport(report.chair(), fits, report.findings());
+  }
+
   private static Gap gap(double least, double greatest) {
     return new Gap(OptionalDouble.of(least), OptionalDouble.of(greatest));
   }

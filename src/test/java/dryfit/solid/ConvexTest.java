@@ -152,7 +152,7 @@ class ConvexTest {
   @Test
   void aCutKeepsTheInsideAndBothSidesMakeTheWhole() {
     Random random = new Random(7);
-    for (int round = 0; round < 2000; round++) {
+    for (int round = 0; round < 500; round++) {
       Convex cell = BRICK.placed(frame(random));
       for (int cut = 0; cut < 6; cut++) {
         Plane plane = Plane.through(cell.middle(), direction(random)).moved(random.nextGaussian());
@@ -197,7 +197,7 @@ class ConvexTest {
   @Test
   void cutsAtRoundingDistanceFromCornersStaySound() {
     Random random = new Random(11);
-    for (int round = 0; round < 5000; round++) {
+    for (int round = 0; round < 1000; round++) {
       Optional<Convex> cell = Optional.of(BRICK.placed(frame(random)));
       for (int cut = 0; cut < 5 && cell.isPresent(); cut++) {
         List<Vec3> corners = cell.get().points();

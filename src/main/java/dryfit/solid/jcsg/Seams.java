@@ -13,10 +13,8 @@ import java.util.Map;
  * each corner that lies on it. After that, sides of neighbours match one to one.
  */
 final class Seams {
-  private static final int[] NEAR = {-1, 0, 1};
-
   private final List<Vec3> points = new ArrayList<>();
-  private final Map<List<Long>, List<Integer>> cells = new HashMap<>();
+  private final Map<Long, List<Integer>> cells = new HashMap<>();
   private final List<int[]> loops = new ArrayList<>();
 
   /**
@@ -48,20 +46,19 @@ final class Seams {
     return xyz;
   }
 
-  /** The number of the first known place within welding distance, or a new one. */
+  /** The number of the nearest known place within welding distance, or a new one. */
   private int number(Vec3 p) {
     double weld = Tolerances.weld();
-    long x = cell(p.x());
-    long y = cell(p.y());
-    long z = cell(p.z());
     int nearest = -1;
-    for (int dx : NEAR) {
-      for (int dy : NEAR) {
-        for (int dz : NEAR) {
-          for (int i : cells.getOrDefault(List.of(x + dx, y + dy, z + dz), List.of())) {
+    double least = weld;
+    for (long x = cell(p.x() - weld); x <= cell(p.x() + weld); x++) {
+      for (long y = cell(p.y() - weld); y <= cell(p.y() + weld); y++) {
+        for (long z = cell(p.z() - weld); z <= cell(p.z() + weld); z++) {
+          for (int i : cells.getOrDefault(key(x, y, z), List.of())) {
             double d = points.get(i).distance(p);
-            if (d <= weld && (nearest < 0 || d < points.get(nearest).distance(p))) {
+            if (d < least || (nearest < 0 && d == least)) {
               nearest = i;
+              least = d;
             }
           }
         }
@@ -70,13 +67,21 @@ final class Seams {
     if (nearest < 0) {
       nearest = points.size();
       points.add(p);
-      cells.computeIfAbsent(List.of(x, y, z), k -> new ArrayList<>(1)).add(nearest);
+      cells
+          .computeIfAbsent(key(cell(p.x()), cell(p.y()), cell(p.z())), k -> new ArrayList<>(1))
+          .add(nearest);
     }
     return nearest;
   }
 
+  /** Cells are a few welds wide, and set off so that whole millimetres are not on their borders. */
   private static long cell(double v) {
-    return (long) Math.floor(v / (2 * Tolerances.weld()));
+    return (long) Math.floor(v / (4 * Tolerances.weld()) + 0.37);
+  }
+
+  /** Cells that happen to share a key only cost a look: distance decides. */
+  private static long key(long x, long y, long z) {
+    return (x * 73_856_093L) ^ (y * 19_349_663L) ^ (z * 83_492_791L);
   }
 
   private int[] numbered(List<Vec3> corners) {

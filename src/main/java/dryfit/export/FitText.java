@@ -1,0 +1,146 @@
+package dryfit.export;
+
+import dryfit.build.Chair;
+import dryfit.document.Design;
+import dryfit.fit.Finding;
+import dryfit.fit.Finding.Severity;
+import dryfit.fit.FitReport;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.UnaryOperator;
+
+/**
+ * The dry fit as text for a terminal of eighty columns: the joints first, then what was found, and
+ * the answer as the last line.
+ */
+public final class FitText {
+  private static final String CAUTION =
+      "Caution: a solid that fits says nothing about strength, the wood in your hand, or how it"
+          + " will move. Use guards and sharp tools, and follow your machines' manuals and local"
+          + " codes. Where people depend on a load being carried, ask a licensed professional.";
+
+  private final FitReport report;
+  private final TextStyle style;
+  private final StringBuilder out = new StringBuilder();
+
+  private FitText(FitReport report, TextStyle style) {
+    this.report = report;
+    this.style = style;
+  }
+
+  /** The whole report, each line ended by a line feed. */
+  public static String of(FitReport report, TextStyle style) {
+    FitText text = new FitText(report, style);
+    text.heading();
+    text.joints();
+    text.findings();
+    text.line("");
+    Wrapped.lines("", "", CAUTION).forEach(text::line);
+    text.line("");
+    text.line(text.answer());
+    return text.out.toString();
+  }
+
+  /** The last line on its own: whether it fits, and what was found. */
+  public static String answer(FitReport report, TextStyle style) {
+    return new FitText(report, style).answer();
+  }
+
+  private void line(String text) {
+    out.append(text.stripTrailing()).append('\n');
+  }
+
+  private void heading() {
+    Chair chair = report.chair();
+    Design design = chair.design();
+    line(style.bold(design.name()) + " · " + design.variant());
+    if (!design.about().isBlank()) {
+      Wrapped.lines("", "", design.about()).forEach(this::line);
+    }
+    String unit = design.unit() == Design.LengthUnit.IN ? "inches" : "millimetres";
+    line(
+        count(chair.parts().size(), "part")
+            + ", "
+            + count(chair.joints().size(), "joint")
+            + " · "
+            + design.timber()
+            + " · written in "
+            + unit);
+    line(
+        design.labels() == Design.Labels.AS_SEATED
+            ? "Left and right are as you sit in the chair."
+            : "Left and right are as you face the chair.");
+  }
+
+  private void joints() {
+    JointText text = new JointText(report.chair(), style);
+    for (List<String> block : text.blocks(report.joints())) {
+      line("");
+      line(style.bold(block.get(0)));
+      block.subList(1, block.size()).forEach(this::line);
+    }
+  }
+
+  private void findings() {
+    int number = 1;
+    number = section(number, Severity.STOPS, false, "STOPS THE BUILD", style::red);
+    number = section(number, Severity.LOOK, false, "LOOK AT THIS", style::amber);
+    number = section(number, Severity.KNOW, false, "FOR YOUR INFORMATION", style::bold);
+    section(number, null, true, "ACCEPTED BY THE MAKER", style::bold);
+  }
+
+  private int section(
+      int from, Severity severity, boolean waived, String title, UnaryOperator<String> ink) {
+    List<Finding> found =
+        report.findings().stream()
+            .filter(f -> f.waived().isPresent() == waived)
+            .filter(f -> waived || f.severity() == severity)
+            .toList();
+    if (!found.isEmpty()) {
+      line("");
+      line(ink.apply(title));
+    }
+    int number = from;
+    for (Finding f : found) {
+      FindingText.lines(number++, f, style).forEach(this::line);
+    }
+    return number;
+  }
+
+  private String answer() {
+    long stops = report.findings().stream().filter(Finding::stopsTheBuild).count();
+    long look = open(Severity.LOOK);
+    long know = open(Severity.KNOW);
+    long accepted = report.findings().stream().filter(f -> f.waived().isPresent()).count();
+    List<String> rest = new ArrayList<>();
+    if (stops > 0) {
+      rest.add(stops + (stops == 1 ? " stops the build" : " stop the build"));
+    }
+    if (look > 0) {
+      rest.add(look + " to look at");
+    }
+    if (know > 0) {
+      rest.add(know + " to know");
+    }
+    if (accepted > 0) {
+      rest.add(accepted + " accepted by the maker");
+    }
+    String tail = String.join(", ", rest);
+    if (!report.fits()) {
+      return style.red("DOES NOT FIT") + ": " + tail;
+    }
+    String seated = count(report.joints().size(), "joint") + " seated, nothing stops the build";
+    return style.green("FITS") + ": " + seated + (tail.isEmpty() ? "" : "; " + tail);
+  }
+
+  private long open(Severity severity) {
+    return report.findings().stream()
+        .filter(f -> f.waived().isEmpty() && f.severity() == severity)
+        .count();
+  }
+
+  private static String count(int n, String thing) {
+    return String.format(Locale.ROOT, "%d %s%s", n, thing, n == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,158 @@
+package dryfit.export;
+
+import dryfit.build.Chair;
+import dryfit.build.Part;
+import dryfit.document.Hand;
+import dryfit.document.JointPlan;
+import dryfit.fit.JointFit;
+import dryfit.fit.JointFit.Gap;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A joint's figures as a few lines. A pair whose lines are alike is written once. */
+final class JointText {
+  /** Stands for a blank at which a line is not to be broken. */
+  private static final char KEEP = '\u00a0';
+
+  private final Chair chair;
+  private final TextStyle style;
+
+  JointText(Chair chair, TextStyle style) {
+    this.chair = chair;
+    this.style = style;
+  }
+
+  /** One block for each joint, or for both of a pair, in the order given. */
+  List<List<String>> blocks(List<JointFit> joints) {
+    List<List<String>> blocks = new ArrayList<>();
+    boolean[] done = new boolean[joints.size()];
+    for (int i = 0; i < joints.size(); i++) {
+      if (!done[i]) {
+        int twin = twin(joints, i, done);
+        if (twin >= 0) {
+          done[twin] = true;
+        }
+        blocks.add(block(joints.get(i), twin >= 0));
+      }
+    }
+    return blocks;
+  }
+
+  /** The joint of the other hand that would be written just the same; -1 if there is none. */
+  private int twin(List<JointFit> joints, int i, boolean[] done) {
+    JointFit one = joints.get(i);
+    for (int k = i + 1; k < joints.size(); k++) {
+      JointFit other = joints.get(k);
+      boolean pair =
+          !done[k]
+              && one.joint().hand() != Hand.NONE
+              && one.joint().hand() == other.joint().hand().other()
+              && one.joint().name().equals(other.joint().name());
+      if (pair && block(one, true).equals(block(other, true))) {
+        return k;
+      }
+    }
+    return -1;
+  }
+
+  private List<String> block(JointFit fit, boolean both) {
+    JointPlan plan = fit.joint().plan();
+    List<String> out = new ArrayList<>();
+    String hand = both ? "both hands" : printed(fit.joint().label(), fit.joint().hand());
+    String title = fit.joint().name() + (hand.isEmpty() ? "" : ", " + hand);
+    out.add(title + "  (" + plan.kind().word().replace('-', ' ') + ")");
+    row(out, "", who(fit, both));
+    row(out, "gaps", gaps(fit));
+    fit.wall().ifPresent(w -> row(out, "wall", style.length(w) + wallFace(fit)));
+    String lean = TextStyle.lean(fit.lean());
+    row(out, "lean", lean.equals("square") ? "none, square to the face" : lean);
+    if (!lean.equals("square")) {
+      row(out, "  along", TextStyle.lean(fit.leanAlong()));
+      row(out, "  across", TextStyle.lean(fit.leanAcross()));
+    }
+    row(out, "depth", depth(fit));
+    row(out, "shoulder", shoulder(fit));
+    row(out, "glue", glue(fit));
+    return out;
+  }
+
+  /** The hand as the label has it: labels may be meant as seated. */
+  private static String printed(String label, Hand hand) {
+    if (hand == Hand.NONE) {
+      return "";
+    }
+    for (String word : List.of("right", "left")) {
+      if (label.endsWith(word)) {
+        return word;
+      }
+    }
+    return hand.suffix().strip();
+  }
+
+  private String who(JointFit fit, boolean both) {
+    Part tenoned = chair.parts().get(fit.joint().tenoned());
+    Part mortised = chair.parts().get(fit.joint().mortised());
+    boolean oneBetweenTwo = fit.joint().plan().tenon().end() == JointPlan.End.BOTH && both;
+    String end = oneBetweenTwo ? "both ends" : fit.joint().atStart() ? "start" : "end";
+    return both
+        ? tenoned.name() + ", " + end + ", into " + mortised.name()
+        : tenoned.label() + ", " + end + ", into " + mortised.label();
+  }
+
+  private String gaps(JointFit fit) {
+    List<String> out = new ArrayList<>();
+    gap(out, "cheek", fit.cheek());
+    gap(out, "edge", fit.edge());
+    gap(out, "bottom", fit.bottom());
+    gap(out, "shoulder", fit.shoulder());
+    return together(out);
+  }
+
+  private void gap(List<String> out, String name, Gap gap) {
+    if (gap.least().isPresent() && gap.greatest().isPresent()) {
+      String least = style.gap(gap.least().getAsDouble());
+      String greatest = style.gap(gap.greatest().getAsDouble());
+      String number = least.substring(0, least.indexOf(' '));
+      out.add(name + " " + (least.equals(greatest) ? least : number + " to " + greatest));
+    }
+  }
+
+  /** Joined by dots, breaking only at the dots. */
+  private static String together(List<String> items) {
+    return String.join(" · ", items.stream().map(i -> i.replace(' ', KEEP)).toList());
+  }
+
+  private static String wallFace(JointFit fit) {
+    return fit.wallFace().isEmpty() ? " left" : " left, to " + fit.wallFace();
+  }
+
+  private String depth(JointFit fit) {
+    String square = style.length(fit.depthSquare());
+    String along = style.length(fit.depthAlong());
+    return square.equals(along)
+        ? square
+        : together(List.of(square + " square to the face", along + " along the tenon"));
+  }
+
+  private static String shoulder(JointFit fit) {
+    String wide = TextStyle.lean(fit.shoulderWide());
+    String narrow = TextStyle.lean(fit.shoulderNarrow());
+    if (wide.equals("square") && narrow.equals("square")) {
+      return "square both ways";
+    }
+    return "wide face " + wide + "; narrow face " + narrow;
+  }
+
+  private String glue(JointFit fit) {
+    String text = style.area(fit.glueLong()) + " long grain to long grain";
+    return fit.glueOther() > 0 ? text + ", " + style.area(fit.glueOther()) + " end grain" : text;
+  }
+
+  private static void row(List<String> out, String name, String text) {
+    if (!text.isEmpty()) {
+      String start = String.format(java.util.Locale.ROOT, "  %-10s", name);
+      Wrapped.lines(start, " ".repeat(start.length()), text)
+          .forEach(line -> out.add(line.replace(KEEP, ' ')));
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package dryfit.export;
+
+import dryfit.document.Design;
+import dryfit.measure.Angle;
+import dryfit.measure.Length;
+import dryfit.measure.Tolerances;
+import java.util.Locale;
+
+/**
+ * How a report is written.
+ *
+ * @param unit of every length
+ * @param denominator the finest division of an inch, e.g. 64
+ * @param decimals inches as decimals, not as fractions
+ * @param colour whether severities are coloured for a terminal
+ */
+public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boolean colour) {
+  private static final double SQUARE_INCH = 645.16; // mm^2, from the inch of 25.4 mm exactly
+  private static final double SQUARE_CM = 100; // mm^2
+
+  /** The document's unit, sixty-fourths, no colour. */
+  public static TextStyle of(Design.LengthUnit unit) {
+    return new TextStyle(
+        unit == Design.LengthUnit.IN ? Length.Unit.IN : Length.Unit.MM, 64, false, false);
+  }
+
+  /** A dimension: {@code 28.0 mm}, {@code 1 7/64 in (−0.007)} or {@code 1.102 in}. */
+  String length(double mm) {
+    return unit == Length.Unit.IN && decimals
+        ? Length.decimal(mm, unit, 3)
+        : Length.print(mm, unit, denominator);
+  }
+
+  /** A gap, too small for fractions: {@code 0.10 mm} or {@code 0.004 in}. */
+  String gap(double mm) {
+    return Length.decimal(mm, unit, unit == Length.Unit.IN ? 3 : 2);
+  }
+
+  /** {@code 25.0 cm² (3.88 in²)}. */
+  String area(double squareMm) {
+    return String.format(
+        Locale.ROOT, "%.1f cm² (%.2f in²)", squareMm / SQUARE_CM, squareMm / SQUARE_INCH);
+  }
+
+  /** {@code 8.88° off square · 81.12° from the edge · 1 in 6.40}, or that it is square. */
+  static String lean(double radians) {
+    double size = Math.abs(radians);
+    // Less than shows in the two decimals of a degree.
+    if (size <= Math.max(Tolerances.parallel(), Math.toRadians(0.005))) {
+      return "square";
+    }
+    String text =
+        Angle.degrees(size)
+            + " off square · "
+            + Angle.degrees(Math.PI / 2 - size)
+            + " from the edge";
+    double run = 1 / Math.tan(size);
+    return run >= 1 ? text + String.format(Locale.ROOT, " · 1 in %.2f", run) : text;
+  }
+
+  /** A finding's number in its unit; lengths in the unit of the report. */
+  String quantity(double value, String valueUnit) {
+    if (!Double.isFinite(value)) {
+      return "not known";
+    }
+    return switch (valueUnit) {
+      case "mm" -> gap(value);
+      case "deg" -> number("%.2f", value) + "°";
+      case "mm2" -> area(value);
+      case "mm3" -> number("%.0f", value) + " mm³";
+      default -> number("%.3f", value) + " " + valueUnit;
+    };
+  }
+
+  private static String number(String format, double value) {
+    return String.format(Locale.ROOT, format, value).replace('-', '−');
+  }
+
+  String bold(String text) {
+    return colour ? "\u001b[1m" + text + "\u001b[0m" : text;
+  }
+
+  String red(String text) {
+    return colour ? "\u001b[1;31m" + text + "\u001b[0m" : text;
+  }
+
+  String amber(String text) {
+    return colour ? "\u001b[1;33m" + text + "\u001b[0m" : text;
+  }
+
+  String green(String text) {
+    return colour ? "\u001b[1;32m" + text + "\u001b[0m" : text;
+  }
+}

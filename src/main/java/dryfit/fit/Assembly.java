@@ -1,0 +1,98 @@
+package dryfit.fit;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.geometry.Box;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.Rays;
+import dryfit.geometry.Vec3;
+import dryfit.measure.Length;
+import dryfit.solid.Convex;
+import java.util.List;
+import java.util.Locale;
+
+/** The chair put together, with what every check needs of each part worked out once. */
+final class Assembly {
+  private final Chair chair;
+  private final List<Placed> placed;
+
+  private Assembly(Chair chair, List<Placed> placed) {
+    this.chair = chair;
+    this.placed = placed;
+  }
+
+  /**
+   * One part where it stands in the chair.
+   *
+   * @param cells of the finished part
+   * @param bodyCells of the part before mortises, tenons included
+   */
+  record Placed(
+      Part part, Mesh mesh, Rays rays, Box bounds, List<Convex> cells, List<Convex> bodyCells) {
+
+    static Placed of(Part part) {
+      Mesh mesh = part.placedMesh();
+      return new Placed(
+          part,
+          mesh,
+          Rays.of(mesh),
+          mesh.bounds(),
+          part.placedCells(),
+          part.bodyCells().stream().map(c -> c.placed(part.frame())).toList());
+    }
+  }
+
+  static Assembly of(Chair chair) {
+    return new Assembly(chair, chair.parts().parallelStream().map(Placed::of).toList());
+  }
+
+  Chair chair() {
+    return chair;
+  }
+
+  List<Placed> parts() {
+    return placed;
+  }
+
+  Placed part(int index) {
+    return placed.get(index);
+  }
+
+  Placed tenoned(Joint joint) {
+    return placed.get(joint.tenoned());
+  }
+
+  Placed mortised(Joint joint) {
+    return placed.get(joint.mortised());
+  }
+
+  /** A length in the document's unit, for sentences. */
+  String length(double mm) {
+    return Length.print(mm, chair.design().unit().printed(), 64);
+  }
+
+  /** A small gap in the document's unit: hundredths of a millimetre or thousandths of an inch. */
+  String gap(double mm) {
+    Length.Unit unit = chair.design().unit().printed();
+    return Length.decimal(mm, unit, unit == Length.Unit.MM ? 2 : 3);
+  }
+
+  String volume(double mm3) {
+    return String.format(Locale.ROOT, "%.1f cm³", mm3 / 1000);
+  }
+
+  /** Which way a direction looks in the chair, in a maker's word. */
+  static String facing(Vec3 d) {
+    double x = Math.abs(d.x());
+    double y = Math.abs(d.y());
+    double z = Math.abs(d.z());
+    if (z >= x && z >= y) {
+      return d.z() > 0 ? "top" : "bottom";
+    }
+    if (y >= x) {
+      return d.y() > 0 ? "back" : "front";
+    }
+    return d.x() > 0 ? "right" : "left";
+  }
+}

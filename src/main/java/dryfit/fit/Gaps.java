@@ -1,0 +1,149 @@
+package dryfit.fit;
+
+import dryfit.build.Joint;
+import dryfit.document.JointPlan.Kind;
+import dryfit.fit.Assembly.Placed;
+import dryfit.fit.JointFit.Gap;
+import dryfit.geometry.Rays;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Gaps between a tenon and its mortise, measured: from places inside the tenon a line is drawn
+ * outward; where it leaves the tenon and where it comes into the other part are two measured
+ * places, and the gap is what lies between. Where the other part's wood is met first the gap is
+ * negative. Where the line runs into another mortise, there is no wall to measure to.
+ */
+final class Gaps {
+  /** Beyond this a wall no longer belongs to the joint, mm. */
+  private static final double FAR = 25;
+
+  private static final double[] ALONG = {0.15, 0.5, 0.9};
+  private static final double[] ACROSS = {-0.85, 0, 0.85};
+  private static final int ROUND_ABOUT = 16;
+
+  private final Joint joint;
+  private final Placed tenoned;
+  private final Placed mortised;
+  private final double halfThick;
+  private final double halfWide;
+
+  Gaps(Joint joint, Placed tenoned, Placed mortised) {
+    this.joint = joint;
+    this.tenoned = tenoned;
+    this.mortised = mortised;
+    this.halfThick = half(joint.thick());
+    this.halfWide = half(joint.wide());
+  }
+
+  /** Half the size of the tenon across a direction, about its middle line, the lesser side. */
+  private double half(Vec3 direction) {
+    Convex main =
+        joint.tenon().stream()
+            .max(java.util.Comparator.comparingDouble(Convex::volume))
+            .orElseThrow();
+    double middle = joint.at().dot(direction);
+    double plus = main.reach(direction) - middle;
+    double minus = main.reach(direction.negated()) + middle;
+    return Math.max(0, Math.min(plus, minus));
+  }
+
+  Gap cheek() {
+    if (joint.plan().kind() == Kind.ROUND_TENON) {
+      return round();
+    }
+    return beside(joint.thick(), joint.wide(), halfThick, halfWide);
+  }
+
+  Gap edge() {
+    return joint.plan().kind() == Kind.ROUND_TENON
+        ? Gap.NONE
+        : beside(joint.wide(), joint.thick(), halfWide, halfThick);
+  }
+
+  Gap bottom() {
+    if (joint.plan().through()) {
+      return Gap.NONE;
+    }
+    List<Double> found = new ArrayList<>();
+    Vec3 behindTip = joint.at().plus(joint.entry().times(joint.length() * 0.5));
+    for (double t : ACROSS) {
+      for (double w : ACROSS) {
+        Vec3 from =
+            behindTip
+                .plus(joint.thick().times(t * halfThick * 0.7))
+                .plus(joint.wide().times(w * halfWide * 0.7));
+        measure(from, joint.entry()).ifPresent(found::add);
+      }
+    }
+    return gap(found);
+  }
+
+  private Gap beside(Vec3 outward, Vec3 across, double half, double halfAcross) {
+    List<Double> found = new ArrayList<>();
+    for (double a : ALONG) {
+      for (double c : ACROSS) {
+        for (int side = -1; side <= 1; side += 2) {
+          Vec3 from = spot(a, half * side * 0.5, outward).plus(across.times(c * halfAcross));
+          if (joint.mouth().height(from.plus(outward.times(side * half * 0.5))) < -0.5) {
+            measure(from, outward.times(side)).ifPresent(found::add);
+          }
+        }
+      }
+    }
+    return gap(found);
+  }
+
+  private Gap round() {
+    List<Double> found = new ArrayList<>();
+    for (double a : ALONG) {
+      for (int i = 0; i < ROUND_ABOUT; i++) {
+        double angle = 2 * Math.PI * i / ROUND_ABOUT;
+        Vec3 d = joint.wide().times(Math.cos(angle)).plus(joint.thick().times(Math.sin(angle)));
+        Vec3 from = spot(a, 0, d);
+        if (joint.mouth().height(from.plus(d.times(halfThick))) < -0.5) {
+          measure(from, d).ifPresent(found::add);
+        }
+      }
+    }
+    return gap(found);
+  }
+
+  private Vec3 spot(double along, double aside, Vec3 direction) {
+    return joint
+        .at()
+        .plus(joint.entry().times(along * joint.length()))
+        .plus(direction.times(aside));
+  }
+
+  /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
+  private OptionalDouble measure(Vec3 from, Vec3 direction) {
+    if (!tenoned.rays().inside(from)) {
+      return OptionalDouble.empty();
+    }
+    double out = tenoned.rays().hits(from, direction).get(0).distance();
+    if (mortised.rays().inside(from)) {
+      return OptionalDouble.of(-out);
+    }
+    List<Rays.Hit> wood = mortised.rays().hits(from, direction);
+    if (wood.isEmpty() || wood.get(0).distance() - out > FAR || !ownWall(wood.get(0))) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(wood.get(0).distance() - out);
+  }
+
+  private boolean ownWall(Rays.Hit hit) {
+    return mortised.mesh().origin(hit.face()).equals(joint.plan().pointer());
+  }
+
+  static Gap gap(List<Double> found) {
+    return found.isEmpty()
+        ? Gap.NONE
+        : Gap.of(
+            found.stream().mapToDouble(d -> d).min().orElseThrow(),
+            found.stream().mapToDouble(d -> d).max().orElseThrow());
+  }
+}

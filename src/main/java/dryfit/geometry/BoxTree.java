@@ -1,0 +1,136 @@
+package dryfit.geometry;
+
+import java.util.Arrays;
+import java.util.function.IntConsumer;
+
+/**
+ * Boxes in a binary tree, halved at the median of their middles along the longest side, so that a
+ * ray need only look at few of them.
+ */
+final class BoxTree {
+  private static final int FEW = 4;
+
+  private final double[] boxes;
+  private final int[] order;
+
+  /** Box of each node; a node's children follow at 2i + 1 and 2i + 2. */
+  private final double[] nodes;
+
+  private final int[] from;
+  private final int[] to;
+
+  /**
+   * @param boxes six numbers each: lowest x, y, z and highest x, y, z
+   */
+  BoxTree(double[] boxes) {
+    this.boxes = boxes;
+    int n = boxes.length / 6;
+    order = new int[n];
+    for (int i = 0; i < n; i++) {
+      order[i] = i;
+    }
+    int depth = 1;
+    while ((long) FEW << (depth - 1) < n) {
+      depth++;
+    }
+    int count = (1 << depth) - 1;
+    nodes = new double[6 * count];
+    from = new int[count];
+    to = new int[count];
+    build(0, 0, n);
+  }
+
+  private void build(int node, int start, int end) {
+    from[node] = start;
+    to[node] = end;
+    fit(node, start, end);
+    if (2 * node + 2 >= from.length) {
+      return;
+    }
+    int axis = 0;
+    for (int k = 1; k < 3; k++) {
+      if (side(node, k) > side(node, axis)) {
+        axis = k;
+      }
+    }
+    int along = axis;
+    // Sorted on (middle, number), so that equal middles keep one order.
+    Integer[] part = Arrays.stream(order, start, end).boxed().toArray(Integer[]::new);
+    Arrays.sort(
+        part,
+        (i, j) -> {
+          int byMiddle = Double.compare(middle(i, along), middle(j, along));
+          return byMiddle != 0 ? byMiddle : Integer.compare(i, j);
+        });
+    for (int i = start; i < end; i++) {
+      order[i] = part[i - start];
+    }
+    int half = (start + end + 1) / 2;
+    build(2 * node + 1, start, half);
+    build(2 * node + 2, half, end);
+  }
+
+  private double side(int node, int axis) {
+    return nodes[6 * node + axis + 3] - nodes[6 * node + axis];
+  }
+
+  private double middle(int i, int axis) {
+    return boxes[6 * i + axis] + boxes[6 * i + axis + 3];
+  }
+
+  private void fit(int node, int start, int end) {
+    for (int axis = 0; axis < 3; axis++) {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (int i = start; i < end; i++) {
+        low = Math.min(low, boxes[6 * order[i] + axis]);
+        high = Math.max(high, boxes[6 * order[i] + axis + 3]);
+      }
+      nodes[6 * node + axis] = low;
+      nodes[6 * node + axis + 3] = high;
+    }
+  }
+
+  /** Calls {@code sink} with every box that the ray may meet, and with some that it does not. */
+  void along(Vec3 origin, Vec3 direction, IntConsumer sink) {
+    if (order.length > 0) {
+      double[] o = {origin.x(), origin.y(), origin.z()};
+      double[] d = {direction.x(), direction.y(), direction.z()};
+      visit(0, o, d, sink);
+    }
+  }
+
+  private void visit(int node, double[] o, double[] d, IntConsumer sink) {
+    if (from[node] == to[node] || !meets(node, o, d)) {
+      return;
+    }
+    if (2 * node + 2 >= from.length) {
+      for (int i = from[node]; i < to[node]; i++) {
+        sink.accept(order[i]);
+      }
+      return;
+    }
+    visit(2 * node + 1, o, d, sink);
+    visit(2 * node + 2, o, d, sink);
+  }
+
+  private boolean meets(int node, double[] o, double[] d) {
+    double near = 0;
+    double far = Double.POSITIVE_INFINITY;
+    for (int axis = 0; axis < 3; axis++) {
+      double low = nodes[6 * node + axis] - o[axis];
+      double high = nodes[6 * node + axis + 3] - o[axis];
+      if (d[axis] == 0) {
+        if (low > 0 || high < 0) {
+          return false;
+        }
+      } else {
+        double s = low / d[axis];
+        double t = high / d[axis];
+        near = Math.max(near, Math.min(s, t));
+        far = Math.min(far, Math.max(s, t));
+      }
+    }
+    return near <= far;
+  }
+}
