@@ -12,6 +12,8 @@ final class Arrangement {
   private final Segments segments;
   private final Splits splits;
   private final IntList run = new IntList();
+  private final IntList distinct = new IntList();
+  private int[] nextEqual = new int[64];
   private final KeyMap edgeAt = new KeyMap(256);
   private int[] localOf = new int[256];
 
@@ -49,7 +51,8 @@ final class Arrangement {
   }
 
   void build(int plane, IntList chosen) {
-    splits.find(plane, chosen);
+    gatherEqual(chosen);
+    splits.find(plane, distinct);
     vertices = 0;
     edges = 0;
     overSegment.clear();
@@ -58,15 +61,36 @@ final class Arrangement {
     if (localOf.length < points.count) {
       localOf = Arrays.copyOf(localOf, 2 * points.count);
     }
-    for (int k = 0; k < chosen.size; k++) {
-      int s = chosen.at[k];
-      splits.along(s, run);
+    for (int k = 0; k < distinct.size; k++) {
+      splits.along(distinct.at[k], run);
       for (int m = 0; m + 1 < run.size; m++) {
-        addEdge(run.at[m], run.at[m + 1], s);
+        addEdge(run.at[m], run.at[m + 1], distinct.at[k]);
       }
     }
     sortSpokes();
     traceCycles();
+  }
+
+  /** Segments with the same ends are divided once for all of them. */
+  private void gatherEqual(IntList chosen) {
+    edgeAt.clear();
+    distinct.clear();
+    if (nextEqual.length < segments.count) {
+      nextEqual = new int[2 * segments.count];
+    }
+    for (int k = 0; k < chosen.size; k++) {
+      int s = chosen.at[k];
+      long key = KeyMap.pair(segments.p[s], segments.q[s]);
+      int first = edgeAt.get(key);
+      if (first == KeyMap.NONE) {
+        edgeAt.put(key, s);
+        distinct.add(s);
+        nextEqual[s] = -1;
+      } else {
+        nextEqual[s] = nextEqual[first];
+        nextEqual[first] = s;
+      }
+    }
   }
 
   private void addEdge(int p, int q, int segment) {
@@ -93,9 +117,11 @@ final class Arrangement {
       over[e] = -1;
       edgeAt.put(key, e);
     }
-    overSegment.add(segment);
-    overNext.add(over[e]);
-    over[e] = overSegment.size - 1;
+    for (int s = segment; s >= 0; s = nextEqual[s]) {
+      overSegment.add(s);
+      overNext.add(over[e]);
+      over[e] = overSegment.size - 1;
+    }
   }
 
   private int local(int point) {

@@ -8,13 +8,22 @@ import java.util.List;
 /** One evaluation of one expression, from leaves to mesh. */
 final class Evaluation {
   private final Expression expression;
-  private final Planes planes = new Planes();
-  private final Points points = new Points(planes);
-  private final Facets facets = new Facets(planes, points);
+  private final Planes planes;
+  private final Points points;
+  private final Facets facets;
   private final int[] leafStart;
 
   Evaluation(Csg what) {
     expression = new Expression(what);
+    int corners = 64;
+    int faces = 64;
+    for (Mesh leaf : expression.leaves) {
+      corners += leaf.pointCount();
+      faces += leaf.faceCount();
+    }
+    planes = new Planes(2 * faces);
+    points = new Points(planes, 2 * corners);
+    facets = new Facets(planes, points);
     leafStart = new int[expression.leaves.size() + 1];
     for (int l = 0; l < expression.leaves.size(); l++) {
       leafStart[l + 1] = facets.add(l, expression.leaves.get(l));
@@ -52,27 +61,39 @@ final class Evaluation {
     }
     List<List<Facet>> groups = groups(careful);
     List<List<Face>> made = new ArrayList<>();
-    List<KeyMap> touched = new ArrayList<>();
+    LongList touched = new LongList();
+    int[] touchedUntil = new int[groups.size() + 1];
     KeyMap seams = new KeyMap(16);
-    for (List<Facet> group : groups) {
+    for (int g = 0; g < groups.size(); g++) {
       made.add(new ArrayList<>());
-      touched.add(new KeyMap(0));
-      work.add(group, careful, seams, touched.get(touched.size() - 1), made.get(made.size() - 1));
+      work.add(groups.get(g), careful, seams, touched, made.get(g));
+      touchedUntil[g + 1] = touched.size;
     }
-    for (List<Face> faces : made) {
-      for (Face f : faces) {
-        listRims(f, seams);
+    if (touched.size > 0) {
+      for (List<Face> faces : made) {
+        for (Face f : faces) {
+          listRims(f, seams);
+        }
       }
     }
     for (int g = 0; g < groups.size(); g++) {
-      if (touched.get(g).meets(seams)) {
+      if (anyIn(touched, touchedUntil[g], touchedUntil[g + 1], seams)) {
         made.get(g).clear();
-        work.add(groups.get(g), careful, seams, touched.get(g), made.get(g));
+        work.add(groups.get(g), careful, seams, new LongList(), made.get(g));
       }
     }
     List<Face> faces = new ArrayList<>(untouched);
     made.forEach(faces::addAll);
     return new Seams(planes, points).closed(Surface.of(faces));
+  }
+
+  private static boolean anyIn(LongList keys, int from, int to, KeyMap map) {
+    for (int k = from; k < to; k++) {
+      if (map.get(keys.at[k]) != KeyMap.NONE) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void listRims(Face f, KeyMap into) {

@@ -112,10 +112,10 @@ final class FaceTracer {
   }
 
   /** Lists, as pairs of points, the edges at which something may touch a face without cutting it. */
-  void touched(int[] keep, KeyMap into) {
+  void touched(int[] keep, LongList into) {
     for (int e = 0; e < graph.edges; e++) {
       if (isTouched(e, keep)) {
-        into.put(KeyMap.pair(graph.vertex[graph.u[e]], graph.vertex[graph.v[e]]), 0);
+        into.add(KeyMap.pair(graph.vertex[graph.u[e]], graph.vertex[graph.v[e]]));
       }
     }
   }

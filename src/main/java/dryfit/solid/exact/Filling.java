@@ -147,7 +147,7 @@ final class Filling {
         double x = bx + (hy - by) * (ax - bx) / (ay - by);
         if (x <= hx && x > bestX) {
           bestX = x;
-          best = hy == ay ? n : hy == by ? m : ax > bx ? n : m;
+          best = hy == ay ? n : hy == by ? m : ax < bx ? n : m;
         }
       }
       n = m;

@@ -36,16 +36,6 @@ final class KeyMap {
     return size == 0;
   }
 
-  /** Whether some key is in both. */
-  boolean meets(KeyMap other) {
-    for (int slot = 0; size > 0 && slot < keys.length; slot++) {
-      if (round[slot] == now && other.get(keys[slot]) != NONE) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   int get(long key) {
     int slot = slot(key);
     return round[slot] == now ? values[slot] : NONE;

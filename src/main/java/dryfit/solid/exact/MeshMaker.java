@@ -29,8 +29,16 @@ final class MeshMaker {
     double[] xyz = new double[3 * n];
     for (int c = 0; c < surface.corners(); c++) {
       int v = umbrellas.vertexOf[c];
+      int m = umbrellas.middleOf[c];
       for (int k = 0; k < 3; k++) {
         at[k][v] = points.along(surface.point.at[c], k);
+        if (m >= 0) {
+          at[k][m] = (at[k][v] + points.along(surface.point.at[surface.next(c)], k)) / 2;
+        }
+      }
+    }
+    for (int v = 0; v < n; v++) {
+      for (int k = 0; k < 3; k++) {
         xyz[3 * v + k] = at[k][v] / Grid.STEPS_PER_MM + 0.0;
       }
     }
@@ -50,7 +58,7 @@ final class MeshMaker {
     IntList faceOfTriangle = new IntList();
     for (int f = 0; f < loops.length; f++) {
       Face face = faces.get(f);
-      loops[f] = surface.loops(f, umbrellas.vertexOf);
+      loops[f] = surface.loops(f, umbrellas.vertexOf, umbrellas.middleOf);
       originOfFace[f] = origins.get(face.origin());
       int drop = planes.drop[face.plane()];
       boolean front = face.facing() > 0;

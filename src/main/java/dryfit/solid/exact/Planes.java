@@ -8,23 +8,38 @@ import java.util.Arrays;
  */
 final class Planes {
   int count;
-  long[] nx = new long[64];
-  long[] ny = new long[64];
-  long[] nz = new long[64];
-  int[] px = new int[64];
-  int[] py = new int[64];
-  int[] pz = new int[64];
+  long[] nx;
+  long[] ny;
+  long[] nz;
+  int[] px;
+  int[] py;
+  int[] pz;
 
   /** The axis of the largest component of the normal: the one to drop to see the plane flat. */
-  byte[] drop = new byte[64];
+  byte[] drop;
 
   /** Sum of the absolute components of the normal. */
-  double[] weight = new double[64];
+  double[] weight;
 
-  private boolean[] small = new boolean[64];
-  private long[] offset = new long[64];
-  private final KeyMap first = new KeyMap(256);
-  private int[] next = new int[64];
+  private boolean[] small;
+  private long[] offset;
+  private final KeyMap first;
+  private int[] next;
+
+  Planes(int expected) {
+    nx = new long[expected];
+    ny = new long[expected];
+    nz = new long[expected];
+    px = new int[expected];
+    py = new int[expected];
+    pz = new int[expected];
+    drop = new byte[expected];
+    weight = new double[expected];
+    small = new boolean[expected];
+    offset = new long[expected];
+    next = new int[expected];
+    first = new KeyMap(expected);
+  }
 
   /**
    * The plane through a grid point.

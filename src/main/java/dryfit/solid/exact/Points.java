@@ -24,27 +24,42 @@ final class Points {
   private final Planes planes;
   int count;
   int corners;
-  double[] x = new double[256];
-  double[] y = new double[256];
-  double[] z = new double[256];
+  double[] x;
+  double[] y;
+  double[] z;
 
   /** Bit 1, 2, 4: the rounded x, y, z is the true one. */
-  private byte[] exact = new byte[256];
+  private byte[] exact;
 
-  private int[] known = new int[256 * KNOWN];
-  private int[] edgeFrom = new int[256];
-  private int[] edgeTo = new int[256];
-  private int[] cutBy = new int[256];
-  private double[] fromSide = new double[256];
-  private double[] toSide = new double[256];
-  private BigInteger[][] meeting = new BigInteger[256][];
-  private final KeyMap cornerAt = new KeyMap(512);
-  private final KeyMap byPlanes = new KeyMap(512);
-  private final KeyMap near = new KeyMap(256);
-  private int[] next = new int[256];
+  private int[] known;
+  private int[] edgeFrom;
+  private int[] edgeTo;
+  private int[] cutBy;
+  private double[] fromSide;
+  private double[] toSide;
+  private BigInteger[][] meeting;
+  private final KeyMap cornerAt;
+  private final KeyMap byPlanes;
+  private final KeyMap near;
+  private int[] next;
 
-  Points(Planes planes) {
+  Points(Planes planes, int expected) {
     this.planes = planes;
+    x = new double[expected];
+    y = new double[expected];
+    z = new double[expected];
+    exact = new byte[expected];
+    known = new int[expected * KNOWN];
+    edgeFrom = new int[expected];
+    edgeTo = new int[expected];
+    cutBy = new int[expected];
+    fromSide = new double[expected];
+    toSide = new double[expected];
+    meeting = new BigInteger[expected][];
+    next = new int[expected];
+    cornerAt = new KeyMap(expected / 2);
+    byPlanes = new KeyMap(expected);
+    near = new KeyMap(expected / 2);
   }
 
   /** The corner at a grid place; to be called before any other point is made. */

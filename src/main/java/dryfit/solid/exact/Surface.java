@@ -1,6 +1,5 @@
 package dryfit.solid.exact;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -104,16 +103,25 @@ final class Surface {
     return s;
   }
 
-  /** The loops of a face, as whatever numbers the corners were given. */
-  int[][] loops(int face, int[] number) {
-    List<int[]> out = new ArrayList<>();
-    for (int l = loopOf.at[face]; l < loopOf.at[face + 1]; l++) {
-      int[] loop = new int[cornerOf.at[l + 1] - cornerOf.at[l]];
-      for (int i = 0; i < loop.length; i++) {
-        loop[i] = number[cornerOf.at[l] + i];
+  /**
+   * The loops of a face, as whatever numbers the corners were given.
+   *
+   * @param middle for each corner a number to follow it, or -1
+   */
+  int[][] loops(int face, int[] number, int[] middle) {
+    int first = loopOf.at[face];
+    int[][] out = new int[loopOf.at[face + 1] - first][];
+    IntList loop = new IntList();
+    for (int l = 0; l < out.length; l++) {
+      loop.clear();
+      for (int c = cornerOf.at[first + l]; c < cornerOf.at[first + l + 1]; c++) {
+        loop.add(number[c]);
+        if (middle[c] >= 0) {
+          loop.add(middle[c]);
+        }
       }
-      out.add(loop);
+      out[l] = loop.toArray();
     }
-    return out.toArray(new int[0][]);
+    return out;
   }
 }

@@ -18,6 +18,10 @@ final class Umbrellas {
   /** The vertex of each corner. */
   final int[] vertexOf;
 
+  /** For each corner a vertex to be put in the middle of its rim edge, or -1. */
+  final int[] middleOf;
+
+  private final int[] mate;
   private final int[] nextSame;
   private final Sets sets = new Sets();
 
@@ -26,6 +30,8 @@ final class Umbrellas {
     this.points = points;
     this.surface = surface;
     vertexOf = new int[surface.corners()];
+    middleOf = new int[surface.corners()];
+    mate = new int[surface.corners()];
     nextSame = new int[surface.corners()];
   }
 
@@ -57,9 +63,41 @@ final class Umbrellas {
       }
       vertexOf[c] = vertexOf[root];
     }
+    markTwins();
+  }
+
+  /**
+   * Where two edges that lie on each other end at the same vertices at both ends, nothing would
+   * tell them apart; each gets a vertex of its own in its middle.
+   */
+  private void markTwins() {
+    Arrays.fill(middleOf, -1);
+    KeyMap first = new KeyMap(middleOf.length);
+    for (int c = 0; c < middleOf.length; c++) {
+      if (c < mate[c]) {
+        long key = KeyMap.pair(vertexOf[c], vertexOf[surface.next(c)]);
+        int twin = first.get(key);
+        if (twin == KeyMap.NONE) {
+          first.put(key, c);
+        } else {
+          mark(c);
+          if (middleOf[twin] < 0) {
+            mark(twin);
+          }
+        }
+      }
+    }
+  }
+
+  private void mark(int corner) {
+    middleOf[corner] = vertices;
+    middleOf[mate[corner]] = vertices;
+    vertices++;
   }
 
   private void pair(int a, int b) {
+    mate[a] = b;
+    mate[b] = a;
     sets.join(a, surface.next(b));
     sets.join(surface.next(a), b);
   }
