@@ -83,7 +83,7 @@ public final class JcsgKernel implements Kernel {
   /** The promise of every kernel: closed also as 32-bit floats. */
   private static void requireRoundable(Mesh mesh) {
     if (FloatGrid.snapped(mesh).isEmpty()) {
-      throw new MeshFailure("rounded to 32-bit floats, nothing is left");
+      throw new MeshFailure("rounded to 32-bit floats: nothing is left");
     }
   }
 }
