@@ -1,0 +1,66 @@
+package dryfit.app;
+
+import dryfit.build.Chair;
+import dryfit.build.ChairBuilder;
+import dryfit.document.Design;
+import dryfit.document.Document;
+import dryfit.document.DocumentReader;
+import dryfit.document.Problem;
+import dryfit.document.Reading;
+import dryfit.solid.Kernel;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+
+/** From a file to a chair of finished solids, or to everything that keeps it from being one. */
+public final class OpenChair {
+  private OpenChair() {}
+
+  /** What comes of opening. */
+  public sealed interface Opened {
+    Exit exit();
+  }
+
+  /** The chair is built. */
+  public record Ready(Document document, Chair chair) implements Opened {
+    @Override
+    public Exit exit() {
+      return Exit.FITS;
+    }
+  }
+
+  /** The document is refused; at least one problem. */
+  public record Refused(List<Problem> problems) implements Opened {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+
+    @Override
+    public Exit exit() {
+      return Exit.REFUSED;
+    }
+  }
+
+  /**
+   * Reads a document, applies a variant and builds the chair.
+   *
+   * @param variant one of the document's, or {@link Design#AS_DRAWN}
+   * @throws dryfit.solid.KernelFailure if a solid could not be made, which is our fault
+   */
+  public static Opened open(Path file, String variant, Kernel kernel) {
+    return then(
+        DocumentReader.read(file),
+        document ->
+            then(
+                document.design(variant),
+                design ->
+                    then(ChairBuilder.build(design, kernel), chair -> new Ready(document, chair))));
+  }
+
+  private static <T> Opened then(Reading<T> reading, Function<T, Opened> next) {
+    if (reading instanceof Reading.Accepted<T> accepted) {
+      return next.apply(accepted.value());
+    }
+    return new Refused(((Reading.Refused<T>) reading).problems());
+  }
+}

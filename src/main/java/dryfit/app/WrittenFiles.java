@@ -1,0 +1,40 @@
+package dryfit.app;
+
+import dryfit.export.UnsoundFile;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Path;
+
+/** What comes of writing a file. */
+public sealed interface WrittenFiles {
+  Exit exit();
+
+  /** Finished: written whole and found sound when read back. */
+  record Finished<T>(T file) implements WrittenFiles {
+    @Override
+    public Exit exit() {
+      return Exit.FITS;
+    }
+  }
+
+  /** There is no such file, and an older one is as it was. */
+  record Failed(Path path, String reason, Exit exit) implements WrittenFiles {
+
+    /** The disk did not take it. */
+    static Failed of(Path path, IOException e) {
+      String reason =
+          e instanceof AccessDeniedException
+              ? "this place may not be written to"
+              : e instanceof FileAlreadyExistsException
+                  ? "a file stands where a folder is needed"
+                  : "the disk does not take it (" + e.getMessage() + ")";
+      return new Failed(path, reason, Exit.USAGE);
+    }
+
+    /** It would not have been sound. */
+    static Failed of(Path path, UnsoundFile e) {
+      return new Failed(path, e.getMessage(), Exit.OUR_FAULT);
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package dryfit.cli;
+
+import dryfit.app.FitChair;
+import dryfit.app.OpenChair;
+import dryfit.document.Design;
+import dryfit.export.FitJson;
+import dryfit.export.FitText;
+import dryfit.export.ProblemsJson;
+import dryfit.export.ProblemsText;
+import dryfit.export.TextStyle;
+import dryfit.measure.Length;
+import java.nio.charset.StandardCharsets;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "fit",
+    description = {
+      "Put the chair together dry: measure every joint, and say what does not fit.",
+      "The last line is the answer."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  fit models/harbour-armchair.json",
+      "  fit models/harbour-armchair.json --variant low --units in --fractions 32",
+      "  fit models/harbour-armchair.json --json"
+    })
+final class FitCommand implements Callable<Integer> {
+  /** Divisions found on rules. */
+  private static final Set<Integer> DIVISIONS = Set.of(2, 4, 8, 16, 32, 64, 128);
+
+  private final Screen screen;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ChairArguments chair;
+
+  @Option(names = "--json", description = "the report for other programs, always in millimetres")
+  private boolean json;
+
+  @Option(
+      names = "--units",
+      paramLabel = "in|mm",
+      description = "lengths in inches or millimetres; without it, as the document is written")
+  private String units;
+
+  @Option(
+      names = "--fractions",
+      paramLabel = "N",
+      description = "inches to the nearest 1/N: 2, 4, 8, 16, 32, 64 (normally) or 128")
+  private int fractions = 64;
+
+  @Option(names = "--decimals", description = "inches as decimals")
+  private boolean decimals;
+
+  FitCommand(Screen screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public Integer call() {
+    refuseWrongOptions();
+    OpenChair.Opened opened = chair.open();
+    if (opened instanceof OpenChair.Refused refused) {
+      if (json) {
+        print(ProblemsJson.bytes(refused.problems()));
+      } else {
+        screen.err().print(ProblemsText.of(refused.problems()));
+      }
+      return refused.exit().code();
+    }
+    FitChair fitted = FitChair.of(((OpenChair.Ready) opened).chair());
+    if (json) {
+      print(FitJson.bytes(fitted.report()));
+    } else {
+      Design design = fitted.report().chair().design();
+      screen.out().print(FitText.of(fitted.report(), style(design)));
+    }
+    return fitted.exit().code();
+  }
+
+  private void refuseWrongOptions() {
+    if (units != null && !Set.of("in", "mm").contains(units)) {
+      throw new ParameterException(spec.commandLine(), "--units is in or mm, not '" + units + "'");
+    }
+    if (!DIVISIONS.contains(fractions)) {
+      throw new ParameterException(
+          spec.commandLine(), "--fractions is 2, 4, 8, 16, 32, 64 or 128, not " + fractions);
+    }
+  }
+
+  private TextStyle style(Design design) {
+    TextStyle usual = TextStyle.of(design.unit());
+    Length.Unit unit =
+        units == null ? usual.unit() : units.equals("in") ? Length.Unit.IN : Length.Unit.MM;
+    return new TextStyle(unit, fractions, decimals, screen.terminal());
+  }
+
+  private void print(byte[] utf8) {
+    screen.out().print(new String(utf8, StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,114 @@
+package dryfit.cli;
+
+import dryfit.app.Exit;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program as it is started from a terminal. */
+public final class Main {
+  static final String VERSION = "0.1.0";
+
+  private Main() {}
+
+  /** Runs a command and ends the process with its code. */
+  public static void main(String[] args) {
+    // Reports use signs that a terminal's own encoding may not have.
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+    int code = run(args, out, err, Terminal.takesColour());
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param terminal whether a person is watching, so that colour is of use
+   * @return the code to end with, see {@link Exit}
+   */
+  public static int run(String[] args, PrintStream out, PrintStream err, boolean terminal) {
+    Screen screen = new Screen(out, err, terminal);
+    CommandLine commands = commands(screen);
+    commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+    commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+    commands.setParameterExceptionHandler((e, a) -> usage(e, err));
+    commands.setExecutionExceptionHandler((e, command, parsed) -> ourFault(e, args, err));
+    try {
+      return commands.execute(args);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      return ourFault(e, args, err);
+    }
+  }
+
+  private static CommandLine commands(Screen screen) {
+    CommandLine commands = new CommandLine(new Top());
+    commands.addSubcommand(new FitCommand(screen));
+    commands.addSubcommand(new SolidsCommand(screen));
+    commands.addSubcommand(new PictureCommand(screen));
+    commands.addSubcommand(new VariantsCommand(screen));
+    commands.getSubcommands().values().forEach(Main::withHelp);
+    commands.setUsageHelpWidth(80);
+    return commands;
+  }
+
+  private static void withHelp(CommandLine command) {
+    command.getCommandSpec().mixinStandardHelpOptions(true);
+    command.getCommandSpec().version("dryfit " + VERSION);
+  }
+
+  private static int usage(ParameterException e, PrintStream err) {
+    CommandSpec spec = e.getCommandLine().getCommandSpec();
+    String message = e.getMessage().replaceAll("\\s+", " ").strip();
+    err.println("dryfit: " + message + " (see " + spec.qualifiedName() + " --help)");
+    return Exit.USAGE.code();
+  }
+
+  private static int ourFault(Throwable fault, String[] args, PrintStream err) {
+    String what = Optional.ofNullable(fault.getMessage()).orElse(fault.getClass().getSimpleName());
+    String where =
+        Details.keep(fault, args)
+            .map(file -> "details are in " + file)
+            .orElse("the details could not be kept");
+    err.println(
+        "dryfit: this is our fault, not yours: "
+            + what.replaceAll("\\s+", " ").strip()
+            + "; "
+            + where);
+    return Exit.OUR_FAULT.code();
+  }
+
+  /** Without a command. */
+  @Command(
+      name = "dryfit",
+      mixinStandardHelpOptions = true,
+      version = "dryfit " + VERSION,
+      description = "Fits a chair together before any wood is cut.",
+      footer = {
+        "",
+        "Examples:",
+        "  fit models/harbour-armchair.json",
+        "  fit models/harbour-armchair.json --variant low --units in",
+        "  solids models/harbour-armchair.json --to stl",
+        "  picture models/harbour-armchair.json --view front",
+        "",
+        "Ends with 0 if the chair fits, 1 if something is our fault, 2 if what was asked",
+        "for cannot be done, 3 if the document is refused, 4 if the chair does not fit."
+      })
+  static final class Top implements Runnable {
+    @Spec private CommandSpec spec;
+
+    @Override
+    public void run() {
+      throw new ParameterException(
+          spec.commandLine(), "say what to do: fit, solids, picture or variants");
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** The commands in a terminal. What they say goes to the streams they are given. */
+package dryfit.cli;
