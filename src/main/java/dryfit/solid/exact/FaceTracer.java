@@ -111,7 +111,9 @@ final class FaceTracer {
     return own != 0 && own == keep[cell(2 * edge + 1)] && graph.overNext.at[first] >= 0;
   }
 
-  /** Lists, as pairs of points, the edges at which something may touch a face without cutting it. */
+  /**
+   * Lists, as pairs of points, the edges at which something may touch a face without cutting it.
+   */
   void touched(int[] keep, LongList into) {
     for (int e = 0; e < graph.edges; e++) {
       if (isTouched(e, keep)) {

@@ -70,10 +70,10 @@ final class PlaneWork {
    * @param careful whether a leaf may disagree with itself, so that its own facets must be looked
    *     at too
    * @param seams pairs of points along which faces are to be divided
-   * @param touched gets, as keys, the pairs of points along which something may touch the faces from one side
+   * @param touched gets, as keys, the pairs of points along which something may touch the faces
+   *     from one side
    */
-  void add(
-      List<Facet> group, boolean careful, KeyMap seams, LongList touched, List<Face> into) {
+  void add(List<Facet> group, boolean careful, KeyMap seams, LongList touched, List<Face> into) {
     this.group = group;
     plane = group.get(0).plane;
     int leaf = group.get(0).leaf;

@@ -8,7 +8,10 @@ import java.util.Arrays;
  * right to its left adds {@code times} to the count of one label.
  */
 final class Segments {
-  /** Bits for {@link #above}: the count just in front of the plane, just behind it, or neither. */
+  /**
+   * Bits for a count above a segment: the count just in front of the plane, just behind it, or
+   * neither.
+   */
   static final int FRONT = 1;
 
   static final int BACK = 2;
