@@ -9,8 +9,6 @@ package dryfit.solid.exact;
  * @param loops point ids; seen from outside the outer loop first and anticlockwise, then the holes
  * @param lines for the edge that starts at each point of a loop, a second plane through it
  */
-// Faces are worked on in place while one result is made, and never compared.
-@SuppressWarnings("ArrayRecordComponent")
 record Face(int plane, int facing, String origin, int[][] loops, int[][] lines) {
   /** The facet as it is, or turned round. */
   static Face of(Facet facet, boolean turned) {
