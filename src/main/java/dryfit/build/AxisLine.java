@@ -175,7 +175,17 @@ record AxisLine(Vec3 first, Vec3 second, Vec3 outside) {
     }
     SectionEdges edges = SectionEdges.of(s.corners(), u, l);
     if (upAndDown) {
-      Ends height = w.between().level().orElseThrow().height();
+      Ends height =
+          w.between()
+              .level()
+              .orElseThrow(
+                  () ->
+                      Refusal.of(
+                          "missing-value",
+                          w.pointer(),
+                          w.part() + " meets a side face of " + s.stock().name(),
+                          "say at what height: \"top\", \"middle\" or \"bottom\""))
+              .height();
       return new Spot(edges.mouthWhere(Vec3.UP, isFirst ? height.first() : height.second()), l, 0);
     }
     Ends absolute = absolute(w, l, s.axis());

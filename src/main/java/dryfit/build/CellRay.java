@@ -29,9 +29,14 @@ final class CellRay {
   static Optional<Entry> first(List<Convex> cells, Vec3 from, Vec3 d) {
     List<Stretch> stretches = new ArrayList<>();
     for (Convex cell : cells) {
-      stretch(cell, from, d).filter(s -> s.in() > 0).ifPresent(stretches::add);
+      stretch(cell, from, d).filter(s -> s.out() > 0).ifPresent(stretches::add);
     }
     stretches.sort(Comparator.comparingDouble(Stretch::in));
+    // A line that starts in the wood has to leave it before it can come in.
+    double within = 0;
+    while (!stretches.isEmpty() && stretches.get(0).in() <= within) {
+      within = Math.max(within, stretches.remove(0).out() + Tolerances.contact());
+    }
     if (stretches.isEmpty()) {
       return Optional.empty();
     }

@@ -178,11 +178,9 @@ public final class ChairBuilder {
 
   private Csg butted(Csg shape, Stock stock, Stock.ButtedEnd butt, String origin) {
     Stock other = stocks.stock(butt.part(), butt.hand());
-    Vec3 out = stock.outward(butt.atStart());
-    double half = (stock.end() - stock.start()) / 2;
-    Vec3 from = stock.endPoint(butt.atStart()).minus(out.times(half));
-    return CellRay.first(other.placedCells(), from, out)
-        .map(e -> Shapes.trimmed(shape, stock.frame().local(e.face().flipped()), origin))
+    return Meeting.of(stock, butt.atStart(), other)
+        .map(m -> m.landing(stock, other).flipped())
+        .map(plane -> Shapes.trimmed(shape, stock.frame().local(plane), origin))
         .orElse(shape);
   }
 

@@ -44,15 +44,12 @@ final class JointMaker {
   static Made make(Instance i, String label, int tenoned, int mortised) {
     Stock t = i.tenoned();
     Vec3 out = t.outward(i.atStart());
-    Vec3 end = t.endPoint(i.atStart());
-    double half = (t.end() - t.start()) / 2;
-    Vec3 from = end.minus(out.times(half));
+    Meeting meeting = Meeting.of(t, i.atStart(), i.mortised()).orElseThrow(() -> misses(i));
     List<Convex> wood = i.mortised().placedCells();
-    CellRay.Entry hit =
-        CellRay.first(wood, from, out)
-            .filter(e -> e.distance() <= half + StockMaker.LONG)
-            .orElseThrow(() -> misses(i));
-    Plane mouth = hit.face();
+    Plane mouth =
+        i.plan().shoulder() == Shoulder.FLAT && i.plan().kind() != Kind.HOUSING
+            ? meeting.landing(t, i.mortised())
+            : meeting.mouth();
     Vec3 entry = entry(i, out, mouth);
     if (entry.dot(mouth.normal()) > -Math.cos(Math.toRadians(80))) {
       throw Refusal.of(
@@ -65,11 +62,12 @@ final class JointMaker {
               + " instead of into it",
           "let it go in at less than 80 degrees to the square");
     }
-    TenonAxes axes = TenonAxes.of(i, mouth, entry, end, out);
+    TenonAxes axes = TenonAxes.of(i, meeting, mouth, entry, out);
     double throughAll =
         CellRay.first(wood, axes.at().minus(entry.times(1)), entry)
             .map(e -> e.out() - 1)
             .orElseThrow(() -> misses(i));
+    TenonRoom.check(i, meeting);
     return switch (i.plan().kind()) {
       case MORTISE_AND_TENON -> squareTenon(i, label, tenoned, mortised, mouth, axes, throughAll);
       case ROUND_TENON -> roundTenon(i, label, tenoned, mortised, mouth, axes, throughAll);
@@ -307,9 +305,5 @@ final class JointMaker {
         length,
         tenon,
         mortise);
-  }
-
-  static boolean isRound(JointPlan plan) {
-    return plan.kind() == Kind.ROUND_TENON;
   }
 }

@@ -5,6 +5,7 @@ import dryfit.document.PartPlan.Path;
 import dryfit.document.PartPlan.Spot2;
 import dryfit.document.PartPlan.Step;
 import dryfit.geometry.Vec2;
+import dryfit.measure.NaturalSpline;
 import dryfit.measure.Tolerances;
 import dryfit.solid.Turned;
 import java.util.ArrayList;
@@ -16,8 +17,7 @@ import java.util.List;
  * {@link Tolerances#facet}.
  *
  * <p>A smooth curve is the natural cubic spline through its points over their chord lengths: the
- * shape a thin batten takes when it is bent round nails (the mechanical spline; de Boor, A
- * Practical Guide to Splines, 1978, from memory).
+ * shape a thin batten takes when it is bent round nails.
  */
 final class OutlineCurves {
   private OutlineCurves() {}
@@ -121,54 +121,22 @@ final class OutlineCurves {
     for (int i = 1; i <= n; i++) {
       t[i] = t[i - 1] + knots.get(i).distance(knots.get(i - 1));
     }
-    double[] x = knots.stream().mapToDouble(Vec2::x).toArray();
-    double[] y = knots.stream().mapToDouble(Vec2::y).toArray();
-    double[] mx = bending(t, x);
-    double[] my = bending(t, y);
+    NaturalSpline x = new NaturalSpline(t, knots.stream().mapToDouble(Vec2::x).toArray());
+    NaturalSpline y = new NaturalSpline(t, knots.stream().mapToDouble(Vec2::y).toArray());
     for (int i = 0; i < n; i++) {
-      int pieces = pieces(t, mx, my, i);
+      int pieces = pieces(t[i + 1] - t[i], x, y, i);
       for (int k = 1; k < pieces; k++) {
-        double s = t[i] + (t[i + 1] - t[i]) * k / pieces;
-        points.add(new Vec2(value(t, x, mx, i, s), value(t, y, my, i, s)));
+        double share = (double) k / pieces;
+        points.add(new Vec2(x.value(i, share), y.value(i, share)));
       }
       points.add(knots.get(i + 1));
     }
   }
 
   /** Pieces a span needs: a chord over h of a curve with second derivative m is off by m h²/8. */
-  private static int pieces(double[] t, double[] mx, double[] my, int i) {
-    double h = t[i + 1] - t[i];
-    double m = Math.max(Math.hypot(mx[i], my[i]), Math.hypot(mx[i + 1], my[i + 1]));
+  private static int pieces(double h, NaturalSpline x, NaturalSpline y, int i) {
+    double m = Math.max(Math.hypot(x.bend(i), y.bend(i)), Math.hypot(x.bend(i + 1), y.bend(i + 1)));
     return Math.max(1, (int) Math.ceil(h * Math.sqrt(m / (8 * Tolerances.facet()))));
-  }
-
-  /** Second derivatives at the knots of the natural cubic spline (zero at both ends). */
-  private static double[] bending(double[] t, double[] v) {
-    int n = t.length - 1;
-    double[] m = new double[n + 1];
-    double[] c = new double[n + 1];
-    double[] d = new double[n + 1];
-    for (int i = 1; i < n; i++) {
-      double h0 = t[i] - t[i - 1];
-      double h1 = t[i + 1] - t[i];
-      double rhs = 6 * ((v[i + 1] - v[i]) / h1 - (v[i] - v[i - 1]) / h0);
-      double pivot = 2 * (h0 + h1) - h0 * c[i - 1];
-      c[i] = h1 / pivot;
-      d[i] = (rhs - h0 * d[i - 1]) / pivot;
-    }
-    for (int i = n - 1; i > 0; i--) {
-      m[i] = d[i] - c[i] * m[i + 1];
-    }
-    return m;
-  }
-
-  private static double value(double[] t, double[] v, double[] m, int i, double s) {
-    double h = t[i + 1] - t[i];
-    double a = (t[i + 1] - s) / h;
-    double b = (s - t[i]) / h;
-    return a * v[i]
-        + b * v[i + 1]
-        + ((a * a * a - a) * m[i] + (b * b * b - b) * m[i + 1]) * h * h / 6;
   }
 
   /** Without points that repeat the one before, or that lie straight between their neighbours. */

@@ -1,16 +1,22 @@
 package dryfit.build;
 
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
 /**
  * The edges of a section that matter to a part coming in: the mouth, which faces along {@code u},
  * the outside edge, which faces along {@code l}, and the inside edge across from that. The section
- * is taken as its convex hull.
+ * is taken as its convex hull. Where a section is round, an edge of it is only one facet of many;
+ * there the line that touches the section and looks the wanted way counts as its edge.
  */
 final class SectionEdges {
+  /** An edge this share of the section's size across is a face, not a facet of a round one. */
+  private static final double FACE = 0.25;
+
   private final Vec3 origin;
   private final Vec3 u;
   private final Vec3 l;
@@ -36,16 +42,30 @@ final class SectionEdges {
       flat.add(new double[] {c.minus(origin).dot(u), c.minus(origin).dot(l)});
     }
     List<double[]> hull = hull(flat);
-    double[] mouth = null;
-    double[] outside = null;
-    double[] inside = null;
+    return new SectionEdges(origin, u, l, edge(hull, 1, 0), edge(hull, 0, 1), edge(hull, 0, -1));
+  }
+
+  /** The edge of an anticlockwise hull that looks most towards (eu, el), a direction of an axis. */
+  private static double[] edge(List<double[]> hull, int eu, int el) {
+    double[] best = null;
+    double length = 0;
+    double reach = Double.NEGATIVE_INFINITY;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < hull.size(); i++) {
-      double[] line = line(hull.get(i), hull.get((i + 1) % hull.size()));
-      mouth = mouth == null || line[0] > mouth[0] ? line : mouth;
-      outside = outside == null || line[1] > outside[1] ? line : outside;
-      inside = inside == null || line[1] < inside[1] ? line : inside;
+      double[] a = hull.get(i);
+      double[] b = hull.get((i + 1) % hull.size());
+      double[] line = line(a, b);
+      if (best == null || line[0] * eu + line[1] * el > best[0] * eu + best[1] * el) {
+        best = line;
+        length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+      }
+      reach = Math.max(reach, a[0] * eu + a[1] * el);
+      double across = eu == 0 ? a[0] : a[1];
+      low = Math.min(low, across);
+      high = Math.max(high, across);
     }
-    return new SectionEdges(origin, u, l, mouth, outside, inside);
+    return length >= FACE * (high - low) ? best : new double[] {eu, el, reach};
   }
 
   /** On the mouth, {@code by} in from the outside edge. */
@@ -108,7 +128,7 @@ final class SectionEdges {
         hull.add(p);
       }
       hull.remove(hull.size() - 1);
-      java.util.Collections.reverse(sorted);
+      Collections.reverse(sorted);
     }
     return hull;
   }
@@ -118,6 +138,6 @@ final class SectionEdges {
     double[] b = hull.get(hull.size() - 1);
     double area = (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
     // Points nearer to the line than two places that count as one do not make a corner.
-    return area > dryfit.measure.Tolerances.coincident() * Math.hypot(p[0] - a[0], p[1] - a[1]);
+    return area > Tolerances.coincident() * Math.hypot(p[0] - a[0], p[1] - a[1]);
   }
 }

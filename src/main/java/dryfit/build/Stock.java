@@ -58,9 +58,7 @@ record Stock(
 
   /** The middle of the section near an end, chair space. */
   Vec3 endPoint(boolean atStart) {
-    Section s = section(atStart);
-    return frame.place(
-        new Vec3(atStart ? start : end, (s.y0() + s.y1()) / 2, (s.z0() + s.z1()) / 2));
+    return onMiddle(atStart ? start : end, section(atStart));
   }
 
   /** What the section measures near an end: its extent across width and thickness. */
@@ -78,6 +76,26 @@ record Stock(
   Section section(boolean atStart) {
     double inside = Math.min(1, (end - start) / 4);
     return sectionAt(atStart ? start + inside : end - inside);
+  }
+
+  /** The section at x in the own frame, or at the end of the wood if that is nearer. */
+  Section sectionNear(double x) {
+    dryfit.geometry.Box box =
+        dryfit.geometry.Box.around(cells.stream().flatMap(c -> c.points().stream()).toList());
+    return sectionAt(Math.max(box.low().x(), Math.min(box.high().x(), x)));
+  }
+
+  /** How far the wood of an end stops before a place, along the part; below zero if beyond. */
+  double shortOf(boolean atStart, Vec3 place) {
+    Vec3 out = outward(atStart);
+    double wood =
+        cells.stream().mapToDouble(c -> c.reach(frame.localDirection(out))).max().orElse(0);
+    return frame.local(place).dot(frame.localDirection(out)) - wood;
+  }
+
+  /** The middle of a section as it stands at x, chair space. */
+  Vec3 onMiddle(double x, Section s) {
+    return frame.place(new Vec3(x, (s.y0() + s.y1()) / 2, (s.z0() + s.z1()) / 2));
   }
 
   /** The extent of the section at x in the own frame. */

@@ -15,7 +15,10 @@ import dryfit.geometry.Vec3;
  */
 record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double bottom) {
 
-  static TenonAxes of(Instance i, Plane mouth, Vec3 entry, Vec3 end, Vec3 out) {
+  /**
+   * @param mouth the plane of the shoulder
+   */
+  static TenonAxes of(Instance i, Meeting meeting, Plane mouth, Vec3 entry, Vec3 out) {
     Stock t = i.tenoned();
     Vec3 y = t.frame().y();
     Vec3 z = t.frame().z();
@@ -23,7 +26,7 @@ record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double 
     Vec3 wide = thick.cross(entry);
     wide = wide.dot(y) < 0 ? wide.negated() : wide;
 
-    Stock.Section s = t.section(i.atStart());
+    Stock.Section s = meeting.section();
     JointPlan plan = i.plan();
     double w = plan.width().orElse(plan.diameter().orElse(s.width()));
     double th = plan.thickness().orElse(plan.diameter().orElse(s.thickness()));
@@ -44,7 +47,7 @@ record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double 
           fromOutside ? place.fromOutside().getAsDouble() : place.fromInside().getAsDouble();
       zc = fromOutside == outsideIsUpZ ? s.z1() - in - th / 2 : s.z0() + in + th / 2;
     }
-    Vec3 onAxis = end.plus(y.times(yc - midY)).plus(z.times(zc - midZ));
+    Vec3 onAxis = meeting.at().plus(y.times(yc - midY)).plus(z.times(zc - midZ));
     Vec3 at = onAxis.plus(out.times(mouth.along(onAxis, out)));
     return new TenonAxes(at, entry, thick, wide, s.y1() - yc, s.y0() - yc);
   }

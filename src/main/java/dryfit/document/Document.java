@@ -2,6 +2,7 @@ package dryfit.document;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** A chair document that was read and found sound in every variant. Immutable. */
 public final class Document {
@@ -66,16 +67,42 @@ public final class Document {
         file, text.substring(0, place.start()) + json + text.substring(place.end()));
   }
 
+  /**
+   * The line of a place in this document, for problems found after it was read. Where nothing
+   * stands at the pointer (a key left out), it is the line of the nearest thing around it.
+   *
+   * @param pointer JSON pointer, such as {@link Problem#pointer}
+   * @return the first line is 1
+   */
+  public int lineOf(String pointer) {
+    Json node = root;
+    for (String key : keys(pointer)) {
+      Json inner = member(node, key);
+      if (inner == null) {
+        break;
+      }
+      node = inner;
+    }
+    return node.at().line();
+  }
+
   private Json.At at(String pointer) {
     Json node = root;
-    String[] keys = pointer.isEmpty() ? new String[0] : pointer.substring(1).split("/", -1);
-    for (String key : keys) {
-      node = member(node, key.replace("~1", "/").replace("~0", "~"));
+    for (String key : keys(pointer)) {
+      node = member(node, key);
       if (node == null) {
         throw new IllegalArgumentException("nothing stands at " + pointer);
       }
     }
     return node.at();
+  }
+
+  private static List<String> keys(String pointer) {
+    return pointer.isEmpty()
+        ? List.of()
+        : Stream.of(pointer.substring(1).split("/", -1))
+            .map(key -> key.replace("~1", "/").replace("~0", "~"))
+            .toList();
   }
 
   /** The member or item, null if there is none. */

@@ -255,8 +255,8 @@ final class JointReader {
         new Fields(
             context.problems(), node, List.of("cheek", "edge", "bottom", "least-wall"), "a fit");
     return new FitPlan(
-        context.length(fit, "cheek", Bound.NOT_NEGATIVE, otherwise.cheek()),
-        context.length(fit, "edge", Bound.NOT_NEGATIVE, otherwise.edge()),
+        context.length(fit, "cheek", Bound.ANY, otherwise.cheek()),
+        context.length(fit, "edge", Bound.ANY, otherwise.edge()),
         context.length(fit, "bottom", Bound.NOT_NEGATIVE, otherwise.bottom()),
         context.length(fit, "least-wall", Bound.NOT_NEGATIVE, otherwise.leastWall()));
   }

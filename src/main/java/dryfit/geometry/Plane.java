@@ -1,5 +1,7 @@
 package dryfit.geometry;
 
+import dryfit.measure.Tolerances;
+
 /**
  * An oriented plane: the points p with {@code normal . p = offset}. The side the normal points to
  * is outside. {@code normal} has unit length; {@code offset} is in millimetres.
@@ -32,6 +34,6 @@ public record Plane(Vec3 normal, double offset) {
    */
   public double along(Vec3 p, Vec3 d) {
     double rate = normal.dot(d);
-    return Math.abs(rate) < 1e-12 ? Double.NaN : -height(p) / rate;
+    return Math.abs(rate) < Tolerances.sameDirection() ? Double.NaN : -height(p) / rate;
   }
 }

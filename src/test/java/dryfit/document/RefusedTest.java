@@ -461,8 +461,9 @@ class RefusedTest {
   }
 
   @Test
-  void aFitBelowZero() {
-    only(spoiled("\"cheek\": 0.1", "\"cheek\": -0.1"), "out-of-range", "/fit/cheek", 7);
+  void aLeastWallBelowZero() {
+    only(
+        spoiled("\"least-wall\": 6", "\"least-wall\": -6"), "out-of-range", "/fit/least-wall", 7);
   }
 
   @Test

@@ -1,0 +1,184 @@
+package dryfit.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.fit.Finding.Severity;
+import org.junit.jupiter.api.Test;
+
+/** Each check at its limit and beyond, on one upright post and one rail, millimetres. */
+class ChecksTest {
+
+  @Test
+  void aSoundJointHasNothingToTell() {
+    FitReport report = post("", 30, 2);
+    assertThat(report.findings()).isEmpty();
+    assertThat(report.fits()).isTrue();
+    JointFit joint = report.joints().get(0);
+    assertThat(joint.depthAlong()).isEqualTo(32, within(1e-9));
+    // 50 mm post: 50 - 32 behind; (50 - 10.2) / 2 at the sides.
+    assertThat(joint.wall().orElseThrow()).isEqualTo(18, within(1e-6));
+    assertThat(joint.wallFace()).isEqualTo("left");
+    // Two cheeks of 40 x 30, long grain on both sides; the edges look at end grain of the post.
+    assertThat(joint.glueLong()).isEqualTo(2 * 40 * 30, within(0.1));
+    assertThat(joint.glueOther()).isEqualTo(2 * 10 * 30, within(0.1));
+  }
+
+  @Test
+  void wallAtTheLimitPassesAndLessIsToBeLookedAt() {
+    assertThat(Fitted.checks(post("", 42, 2))).isEmpty();
+    FitReport thin = post("", 42.5, 2);
+    assertThat(thin.findings())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.check()).isEqualTo("thin-wall");
+              assertThat(f.severity()).isEqualTo(Severity.LOOK);
+              assertThat(f.measured()).isEqualTo(5.5, within(1e-6));
+              assertThat(f.limit()).isEqualTo(6);
+              assertThat(f.margin()).isEqualTo(-0.5, within(1e-6));
+              assertThat(f.pointer()).isEqualTo("/joints/rail to post/length");
+            });
+    assertThat(thin.fits()).isTrue();
+  }
+
+  @Test
+  void mortiseThatComesOutStopsTheBuild() {
+    FitReport report = post("", 49, 2);
+    assertThat(Fitted.checks(report)).contains("mortise-breaks-out");
+    assertThat(report.fits()).isFalse();
+  }
+
+  @Test
+  void tenonLongerThanTheWoodIsOutside() {
+    assertThat(Fitted.checks(post("", 56, 2))).contains("tenon-outside", "mortise-breaks-out");
+  }
+
+  @Test
+  void throughTenonMayStandProud() {
+    FitReport report =
+        Fitted.of(document("", "\"through\": true, \"proud\": 5", "0.1", "0.5", "2", ""));
+    assertThat(report.findings()).isEmpty();
+    assertThat(report.joints().get(0).depthAlong()).isEqualTo(50, within(1e-6));
+    assertThat(report.joints().get(0).bottom().least()).isEmpty();
+  }
+
+  @Test
+  void aSheetOfPaperPassesAndMoreThanThatIsLoose() {
+    assertThat(Fitted.checks(Fitted.of(document("", "\"length\": 30", "0.13", "0.5", "2", ""))))
+        .isEmpty();
+    FitReport loose = Fitted.of(document("", "\"length\": 30", "0.2", "0.5", "2", ""));
+    assertThat(loose.findings())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.check()).isEqualTo("tenon-loose");
+              assertThat(f.measured()).isEqualTo(0.2, within(1e-6));
+              assertThat(f.source().kind()).isEqualTo(Source.Kind.PUBLISHED);
+            });
+  }
+
+  /** A dry joint fitted tight swells with glue and seizes (common practice, no source). */
+  @Test
+  void aFitWithoutAGapIsToBeLookedAt() {
+    assertThat(Fitted.checks(Fitted.of(document("", "\"length\": 30", "0", "0.5", "2", ""))))
+        .containsExactly("no-glue-room");
+  }
+
+  @Test
+  void aFatTenonDoesNotGoIn() {
+    FitReport report = Fitted.of(document("", "\"length\": 30", "-0.2", "0.5", "2", ""));
+    assertThat(report.findings())
+        .anySatisfy(
+            f -> {
+              assertThat(f.check()).isEqualTo("tenon-too-fat");
+              assertThat(f.measured()).isEqualTo(-0.2, within(1e-6));
+            });
+    assertThat(report.fits()).isFalse();
+  }
+
+  @Test
+  void aWaiverStaysVisibleAndLetsTheChairPass() {
+    FitReport report =
+        Fitted.of(
+            document(
+                "",
+                "\"length\": 49",
+                "0.1",
+                "0.5",
+                "2",
+                """
+                , "waived": [ { "check": "mortise-breaks-out", "joint": "rail to post",
+                               "because": "a plate covers it" } ]"""));
+    assertThat(report.findings())
+        .anySatisfy(f -> assertThat(f.waived()).contains("a plate covers it"));
+    assertThat(report.fits()).isTrue();
+  }
+
+  /** A flat shoulder against a round post sits in the middle only; a scribed one sits all over. */
+  @Test
+  void flatShoulderOnARoundPostIsOpenAndAScribedOneIsNot() {
+    String round = "\"section\": { \"round\": 60 }";
+    FitReport flat = Fitted.of(document(round, "\"length\": 30", "0.1", "0.5", "2", ""));
+    assertThat(Fitted.checks(flat)).contains("shoulder-open");
+    // A rail 24 thick on a round of 60: sagitta 30 - sqrt(30² - 12²) = 2.504 at its corners.
+    double open = flat.joints().get(0).shoulder().greatest().orElseThrow();
+    assertThat(open).isBetween(2.1, 2.504);
+    FitReport scribed =
+        Fitted.of(
+            document(round, "\"length\": 30, \"shoulder\": \"scribed\"", "0.1", "0.5", "2", ""));
+    assertThat(Fitted.checks(scribed)).doesNotContain("shoulder-open", "parts-collide");
+    assertThat(scribed.joints().get(0).shoulder().greatest().orElseThrow())
+        .isEqualTo(0, within(1e-3));
+  }
+
+  @Test
+  void aPartInTheWayOfAnotherIsTold() {
+    FitReport report =
+        Fitted.of(
+            document("", "\"length\": 30", "0.1", "0.5", "2", "")
+                .replace(
+                    "\"rail\": {",
+                    "\"bar\": { \"form\": \"straight\", \"section\": [20, 20],"
+                        + " \"from\": [-100, -80, 290], \"to\": [-100, 80, 290] }, \"rail\": {"));
+    assertThat(report.findings())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.check()).isEqualTo("parts-collide");
+              assertThat(f.parts()).containsExactly("bar", "rail");
+              // The rail's top is at 300 and it is 60 high: the bar's 20 x 20 lies wholly in its
+              // height.
+              assertThat(f.measured()).isEqualTo(20, within(1e-6));
+            });
+  }
+
+  private static FitReport post(String section, double length, double bottom) {
+    return Fitted.of(document(section, "\"length\": " + length, "0.1", "0.5", "" + bottom, ""));
+  }
+
+  /** A post 50 square at x = -250 to -200, and a rail 60 x 24 that comes in from the right. */
+  private static String document(
+      String section, String length, String cheek, String edge, String bottom, String more) {
+    return """
+        { "format": "dryfit-chair/1", "name": "Post", "about": "Demo data, invented.", "unit": "mm",
+          "timber": "ash-white",
+          "fit": { "cheek": CHEEK, "edge": EDGE, "bottom": BOTTOM, "least-wall": 6 },
+          "parts": {
+            "post": { "form": "straight", SECTION, "from": [-225, 0, 0], "to": [-225, 0, 500] },
+            "rail": { "form": "straight", "section": [60, 24], "from": [200, 0, 270],
+              "to": [-200, 0, 270] }
+          },
+          "joints": {
+            "rail to post": { "tenon": "rail left", "into": "post", "thickness": 10, "width": 40,
+              LENGTH }
+          } MORE }
+        """
+        .replace("SECTION", section.isEmpty() ? "\"section\": [50, 50]" : section)
+        .replace("LENGTH", length)
+        .replace("CHEEK", cheek)
+        .replace("EDGE", edge)
+        .replace("BOTTOM", bottom)
+        .replace("MORE", more);
+  }
+}
