@@ -79,6 +79,11 @@ final class Assembly {
     return Length.decimal(mm, unit, unit == Length.Unit.MM ? 2 : 3);
   }
 
+  /** Up to the next tenth of a millimetre, so that what is advised is enough when printed. */
+  static double roundUp(double mm) {
+    return Math.ceil(mm * 10) / 10;
+  }
+
   String volume(double mm3) {
     return String.format(Locale.ROOT, "%.1f cm³", mm3 / 1000);
   }
