@@ -462,8 +462,7 @@ class RefusedTest {
 
   @Test
   void aLeastWallBelowZero() {
-    only(
-        spoiled("\"least-wall\": 6", "\"least-wall\": -6"), "out-of-range", "/fit/least-wall", 7);
+    only(spoiled("\"least-wall\": 6", "\"least-wall\": -6"), "out-of-range", "/fit/least-wall", 7);
   }
 
   @Test
