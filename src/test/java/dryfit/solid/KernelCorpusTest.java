@@ -9,6 +9,7 @@ import dryfit.geometry.FloatGrid;
 import dryfit.geometry.MassProperties;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.MeshCheck;
+import dryfit.solid.exact.ExactKernel;
 import dryfit.solid.jcsg.JcsgKernel;
 import java.time.Duration;
 import java.util.List;
@@ -21,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every kernel on every case of the {@link Corpus}. */
 class KernelCorpusTest {
-  private static final List<Kernel> KERNELS = List.of(new JcsgKernel());
+  private static final List<Kernel> KERNELS = List.of(new JcsgKernel(), new ExactKernel());
 
   /** Only against recursion without end; no case comes near it. */
   private static final Duration RUNAWAY = Duration.ofSeconds(60);

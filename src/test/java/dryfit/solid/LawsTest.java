@@ -10,6 +10,7 @@ import dryfit.geometry.Mesh;
 import dryfit.geometry.MeshCheck;
 import dryfit.geometry.Meshes;
 import dryfit.geometry.Vec3;
+import dryfit.solid.exact.ExactKernel;
 import dryfit.solid.jcsg.JcsgKernel;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What holds for any two solids, on seeded random ones; the seed is in the test's name. */
 class LawsTest {
-  private static final List<Kernel> KERNELS = List.of(new JcsgKernel());
+  private static final List<Kernel> KERNELS = List.of(new JcsgKernel(), new ExactKernel());
 
   static Stream<Arguments> kernelsAndSeeds() {
     return KERNELS.stream()

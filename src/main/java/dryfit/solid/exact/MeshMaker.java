@@ -1,0 +1,95 @@
+package dryfit.solid.exact;
+
+import dryfit.geometry.FloatGrid;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.MeshFailure;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Numbers vertices, fills faces, and hands over the mesh. */
+final class MeshMaker {
+  private final Planes planes;
+  private final Points points;
+  private final Surface surface;
+
+  MeshMaker(Planes planes, Points points, Surface surface) {
+    this.planes = planes;
+    this.points = points;
+    this.surface = surface;
+  }
+
+  Mesh mesh() {
+    if (surface.faces.isEmpty()) {
+      return Mesh.EMPTY;
+    }
+    Umbrellas umbrellas = new Umbrellas(planes, points, surface);
+    umbrellas.build();
+    int n = umbrellas.vertices;
+    double[][] at = new double[3][n];
+    double[] xyz = new double[3 * n];
+    for (int c = 0; c < surface.corners(); c++) {
+      int v = umbrellas.vertexOf[c];
+      int m = umbrellas.middleOf[c];
+      for (int k = 0; k < 3; k++) {
+        at[k][v] = points.along(surface.point.at[c], k);
+        if (m >= 0) {
+          at[k][m] = (at[k][v] + points.along(surface.point.at[surface.next(c)], k)) / 2;
+        }
+      }
+    }
+    for (int v = 0; v < n; v++) {
+      for (int k = 0; k < 3; k++) {
+        xyz[3 * v + k] = at[k][v] / Grid.STEPS_PER_MM + 0.0;
+      }
+    }
+    List<Face> faces = surface.faces;
+    int[][][] loops = new int[faces.size()][][];
+    int[] originOfFace = new int[faces.size()];
+    TreeMap<String, Integer> origins = new TreeMap<>();
+    for (Face f : faces) {
+      origins.put(f.origin(), 0);
+    }
+    int number = 0;
+    for (var entry : origins.entrySet()) {
+      entry.setValue(number++);
+    }
+    IntList triangles = new IntList();
+    Filling[] fillings = new Filling[6];
+    IntList faceOfTriangle = new IntList();
+    for (int f = 0; f < loops.length; f++) {
+      Face face = faces.get(f);
+      loops[f] = surface.loops(f, umbrellas.vertexOf, umbrellas.middleOf);
+      originOfFace[f] = origins.get(face.origin());
+      int drop = planes.drop[face.plane()];
+      boolean front = face.facing() > 0;
+      int view = front ? drop : 3 + drop;
+      if (fillings[view] == null) {
+        double[] i = at[(drop + 1) % 3];
+        double[] j = at[(drop + 2) % 3];
+        fillings[view] = new Filling(front ? i : j, front ? j : i, triangles);
+      }
+      fillings[view].fill(loops[f]);
+      while (3 * faceOfTriangle.size < triangles.size) {
+        faceOfTriangle.add(f);
+      }
+    }
+    int[] corners = triangles.toArray();
+    Mesh mesh =
+        new Mesh(
+            xyz,
+            loops,
+            corners,
+            faceOfTriangle.toArray(),
+            originOfFace,
+            List.copyOf(origins.keySet()));
+    return FloatShape.holds(xyz, corners) ? mesh : onFloats(mesh);
+  }
+
+  private static Mesh onFloats(Mesh mesh) {
+    try {
+      return FloatGrid.snapped(mesh);
+    } catch (MeshFailure e) {
+      throw new IllegalStateException(e.getMessage(), e);
+    }
+  }
+}
