@@ -25,6 +25,9 @@ final class Gaps {
   private static final double[] ACROSS = {-0.85, 0, 0.85};
   private static final int ROUND_ABOUT = 16;
 
+  /** Cosine of the most that a face of a tenon may lean from the direction it is measured in. */
+  private static final double LOOKS_THAT_WAY = 0.9;
+
   private final Joint joint;
   private final Placed tenoned;
   private final Placed mortised;
@@ -85,6 +88,9 @@ final class Gaps {
   private Gap beside(Vec3 outward, Vec3 across, double half, double halfAcross) {
     List<Double> found = new ArrayList<>();
     for (double a : ALONG) {
+      if (belowTheHaunch(a * joint.length())) {
+        continue;
+      }
       for (double c : ACROSS) {
         for (int side = -1; side <= 1; side += 2) {
           Vec3 from = spot(a, half * side * 0.5, outward).plus(across.times(c * halfAcross));
@@ -95,6 +101,15 @@ final class Gaps {
       }
     }
     return gap(found);
+  }
+
+  /** Whether a depth is in the room below a haunch, where the tenon has no edge facing it. */
+  private boolean belowTheHaunch(double depth) {
+    return joint
+        .plan()
+        .haunch()
+        .filter(h -> depth > h.deep() - 0.5 && depth < h.deep() + joint.plan().fit().bottom() + 0.5)
+        .isPresent();
   }
 
   private Gap round() {
@@ -124,7 +139,11 @@ final class Gaps {
     if (!tenoned.rays().inside(from)) {
       return OptionalDouble.empty();
     }
-    double out = tenoned.rays().hits(from, direction).get(0).distance();
+    Rays.Hit leaving = tenoned.rays().hits(from, direction).get(0);
+    if (!ownFace(leaving, direction)) {
+      return OptionalDouble.empty();
+    }
+    double out = leaving.distance();
     if (mortised.rays().inside(from)) {
       return OptionalDouble.of(-out);
     }
@@ -133,6 +152,16 @@ final class Gaps {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(wood.get(0).distance() - out);
+  }
+
+  /**
+   * Whether the line leaves the tenon by a face that looks its way: not by a mitred tip, nor into a
+   * groove that something else has cut.
+   */
+  private boolean ownFace(Rays.Hit hit, Vec3 direction) {
+    String origin = tenoned.mesh().origin(hit.face());
+    boolean own = origin.equals(joint.plan().pointer()) || origin.equals(tenoned.part().pointer());
+    return own && Faces.normal(tenoned.mesh(), hit.face()).dot(direction) > LOOKS_THAT_WAY;
   }
 
   private boolean ownWall(Rays.Hit hit) {
