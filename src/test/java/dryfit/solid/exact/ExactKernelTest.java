@@ -87,7 +87,8 @@ class ExactKernelTest {
   @Test
   void aLegWithThreeMortisesHasTheVolumeOfPlainArithmetic() {
     Mesh mesh = closed(leg());
-    // Two mortises 12 x 17 x 60, which share 1 x 1 x 60; the tilted one of 12 x 30 x 25 is halved by
+    // Two mortises 12 x 17 x 60, which share 1 x 1 x 60; the tilted one of 12 x 30 x 25 is halved
+    // by
     // the face it is centred on. The corners on the grid are off by up to 3e-5 mm.
     double expected = 44 * 44 * 640 - (2 * 12 * 17 * 60 - 60) - 12 * 30 * 25 / 2.0;
     assertThat(volume(mesh)).isCloseTo(expected, within(0.01));
@@ -193,7 +194,8 @@ class ExactKernelTest {
     Mesh one = closed(leg);
     Mesh other =
         closed(
-            mirrored(leg.from()).minus(leg.tools().stream().map(ExactKernelTest::mirrored).toList()));
+            mirrored(leg.from())
+                .minus(leg.tools().stream().map(ExactKernelTest::mirrored).toList()));
     assertThat(volume(other)).isCloseTo(volume(one), within(1e-12 * volume(one)));
     assertThat(other.faceCount()).isEqualTo(one.faceCount());
   }
