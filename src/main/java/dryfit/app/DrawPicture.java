@@ -48,8 +48,7 @@ public final class DrawPicture {
     List<Mark> marks = new ArrayList<>();
     for (Finding f : findings) {
       if (f.waived().isEmpty() && f.severity() != Finding.Severity.KNOW) {
-        String number = Integer.toString(marks.size() + 1);
-        marks.add(new Mark(f.at(), number + " " + f.check().replace('-', ' ')));
+        marks.add(new Mark(f.at(), Integer.toString(marks.size() + 1)));
       }
     }
     return marks;

@@ -190,7 +190,7 @@ final class JointMaker {
     double r = plan.diameter().orElseThrow() / 2;
     double length = length(plan, a, mouth, throughAll);
     double deep = plan.through() ? throughAll + Shapes.SPARE : length + plan.fit().bottom();
-    int n = OutlineCurves.facets(r);
+    int n = facets(i, r);
     // The gap of two polygons of n sides is measured across their flats.
     double hole = r + plan.fit().cheek() / Math.cos(Math.PI / n);
     Optional<Convex> tenon = rod(a, r, n, length).clipped(mouth);
@@ -219,6 +219,14 @@ final class JointMaker {
             bore.stream().toList()),
         bodies,
         trim);
+  }
+
+  /** A whole part that goes in is drawn with its own facets, and so is its hole. */
+  private static int facets(Instance i, double r) {
+    Stock t = i.tenoned();
+    return i.plan().shoulder() == Shoulder.NONE
+        ? TurnedForm.facets(t.plan(), t.end() - t.start()).orElseGet(() -> OutlineCurves.facets(r))
+        : OutlineCurves.facets(r);
   }
 
   private static Convex rod(TenonAxes a, double r, int n, double length) {
@@ -252,24 +260,7 @@ final class JointMaker {
     if (let.isEmpty()) {
       throw misses(i);
     }
-    List<Vec3> shadow = new ArrayList<>();
-    for (Convex cell : let) {
-      for (Vec3 p : cell.points()) {
-        for (int st = -1; st <= 1; st += 2) {
-          for (int sw = -1; sw <= 1; sw += 2) {
-            Vec3 grown =
-                p.plus(a.thick().times(st * plan.fit().cheek()))
-                    .plus(a.wide().times(sw * plan.fit().edge()));
-            double along = grown.minus(a.at()).dot(a.entry());
-            // Along the entry from well outside the mouth to well below the floor.
-            double far = depth * 4 + 100;
-            shadow.add(grown.plus(a.entry().times(-along - far)));
-            shadow.add(grown.plus(a.entry().times(-along + far)));
-          }
-        }
-      }
-    }
-    Convex pocket = Convex.hull(shadow);
+    Convex pocket = pocket(let, a, plan.fit().cheek(), plan.fit().edge(), depth * 4 + 100);
     List<Convex> mortise =
         pocket.clipped(mouth.moved(Shapes.SPARE)).flatMap(c -> c.clipped(floor)).stream().toList();
     double length = depth / -a.entry().dot(mouth.normal());
@@ -278,6 +269,34 @@ final class JointMaker {
         joint(i, label, tenoned, mortised, mouth, a, length, let, mortise),
         List.of(),
         List.of(tip));
+  }
+
+  /** What the end sweeps on its way in, grown by its clearances, far out and far in. */
+  private static Convex pocket(
+      List<Convex> let, TenonAxes a, double cheek, double edge, double far) {
+    List<double[]> shadow = new ArrayList<>();
+    for (Convex cell : let) {
+      for (Vec3 p : cell.points()) {
+        double t = p.minus(a.at()).dot(a.thick());
+        double w = p.minus(a.at()).dot(a.wide());
+        for (int side = 0; side < 4; side++) {
+          shadow.add(
+              new double[] {
+                t + (side % 2 == 0 ? cheek : -cheek), w + (side / 2 == 0 ? edge : -edge)
+              });
+        }
+      }
+    }
+    List<Vec3> loop =
+        FlatHull.of(shadow).stream()
+            .map(
+                c ->
+                    a.at()
+                        .plus(a.thick().times(c[0]))
+                        .plus(a.wide().times(c[1]))
+                        .minus(a.entry().times(far)))
+            .toList();
+    return Convex.prism(loop, a.entry().times(2 * far));
   }
 
   private static Joint joint(

@@ -44,7 +44,11 @@ record Meeting(Plane mouth, Vec3 at, Stock.Section section) {
     for (int look = 0; look < 2; look++) {
       Vec3 place = end.plus(out.times(hit.get().distance() - half));
       section = part.sectionNear(part.frame().local(place).x());
-      end = part.onMiddle(atStart ? part.start() : part.end(), section);
+      Vec3 there = part.onMiddle(atStart ? part.start() : part.end(), section);
+      if (there.distance(end) <= Tolerances.coincident()) {
+        break;
+      }
+      end = there;
       hit = hit(wood, end.minus(out.times(half)), out, half);
       if (hit.isEmpty()) {
         return Optional.empty();

@@ -1,10 +1,7 @@
 package dryfit.build;
 
 import dryfit.geometry.Vec3;
-import dryfit.measure.Tolerances;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -41,7 +38,7 @@ final class SectionEdges {
     for (Vec3 c : corners) {
       flat.add(new double[] {c.minus(origin).dot(u), c.minus(origin).dot(l)});
     }
-    List<double[]> hull = hull(flat);
+    List<double[]> hull = FlatHull.of(flat);
     return new SectionEdges(origin, u, l, edge(hull, 1, 0), edge(hull, 0, 1), edge(hull, 0, -1));
   }
 
@@ -112,32 +109,5 @@ final class SectionEdges {
     double nu = dl / length;
     double nl = -du / length;
     return new double[] {nu, nl, nu * a[0] + nl * a[1]};
-  }
-
-  /** Convex hull, anticlockwise, by Andrew's monotone chain (1979). */
-  private static List<double[]> hull(List<double[]> points) {
-    List<double[]> sorted = new ArrayList<>(points);
-    sorted.sort(Comparator.<double[]>comparingDouble(p -> p[0]).thenComparingDouble(p -> p[1]));
-    List<double[]> hull = new ArrayList<>();
-    for (int pass = 0; pass < 2; pass++) {
-      int floor = hull.size();
-      for (double[] p : sorted) {
-        while (hull.size() >= floor + 2 && !turnsLeft(hull, p)) {
-          hull.remove(hull.size() - 1);
-        }
-        hull.add(p);
-      }
-      hull.remove(hull.size() - 1);
-      Collections.reverse(sorted);
-    }
-    return hull;
-  }
-
-  private static boolean turnsLeft(List<double[]> hull, double[] p) {
-    double[] a = hull.get(hull.size() - 2);
-    double[] b = hull.get(hull.size() - 1);
-    double area = (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
-    // Points nearer to the line than two places that count as one do not make a corner.
-    return area > Tolerances.coincident() * Math.hypot(p[0] - a[0], p[1] - a[1]);
   }
 }

@@ -11,6 +11,7 @@ import dryfit.solid.Csg;
 import dryfit.solid.Turned;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Parts turned about their length. */
 final class TurnedForm {
@@ -31,6 +32,18 @@ final class TurnedForm {
 
   static Csg cylinder(double radius, double x0, double x1, String origin) {
     return revolved(List.of(new Vec2(x0, radius), new Vec2(x1, radius)), radius, origin);
+  }
+
+  /** How many facets a round part is drawn with; nothing for a part that is not round. */
+  static OptionalInt facets(PartPlan plan, double length) {
+    if (plan instanceof PartPlan.Straight straight
+        && straight.section() instanceof PartPlan.Section.Round round) {
+      return OptionalInt.of(OutlineCurves.facets(round.diameter() / 2));
+    } else if (plan instanceof PartPlan.Turned turned) {
+      double widest = profile(turned, length).stream().mapToDouble(Vec2::y).max().orElse(0);
+      return OptionalInt.of(OutlineCurves.facets(widest));
+    }
+    return OptionalInt.empty();
   }
 
   private static Csg revolved(List<Vec2> profile, double widest, String origin) {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as it is started from a terminal. */
 public final class Main {
@@ -67,7 +68,11 @@ public final class Main {
   private static int usage(ParameterException e, PrintStream err) {
     CommandSpec spec = e.getCommandLine().getCommandSpec();
     String message = e.getMessage().replaceAll("\\s+", " ").strip();
-    err.println("dryfit: " + message + " (see " + spec.qualifiedName() + " --help)");
+    String meant =
+        e instanceof UnmatchedArgumentException unknown && !unknown.getSuggestions().isEmpty()
+            ? "; do you mean " + unknown.getSuggestions().get(0) + "?"
+            : "";
+    err.println("dryfit: " + message + meant + " (see " + spec.qualifiedName() + " --help)");
     return Exit.USAGE.code();
   }
 

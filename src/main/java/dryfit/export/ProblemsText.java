@@ -15,7 +15,8 @@ public final class ProblemsText {
       if (p.line() > 0) {
         out.append(':').append(p.line());
       }
-      if (!p.pointer().isEmpty()) {
+      // Most sentences begin with the place already.
+      if (!p.message().startsWith(p.pointer())) {
         out.append("  ").append(p.pointer());
       }
       out.append('\n');

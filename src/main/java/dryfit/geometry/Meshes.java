@@ -59,10 +59,10 @@ public final class Meshes {
 
   /**
    * A mesh of triangles that need not be manifold: solids that touch along an edge or in a point
-   * are taken apart there by doubling the point. Points no triangle uses are left out, and the
-   * loops of the faces are found from the triangles. Every directed edge must be matched by its
-   * reverse. An edge along which a solid touches itself gets a point in its middle if its ends
-   * cannot be taken apart.
+   * are taken apart there by doubling the point. Triangles without area are exchanged with their
+   * neighbours. Points no triangle uses are left out, and the loops of the faces are found from the
+   * triangles. Every directed edge must be matched by its reverse. An edge along which a solid
+   * touches itself gets a point in its middle if its ends cannot be taken apart.
    *
    * @param xyz 3 numbers a point
    * @param triangles 3 point numbers a triangle
@@ -76,7 +76,7 @@ public final class Meshes {
       int[] faceOfTriangle,
       int[] originOfFace,
       List<String> origins) {
-    Triangles split = Umbrellas.of(new Triangles(xyz, triangles, faceOfTriangle));
+    Triangles split = Umbrellas.of(Slivers.removed(new Triangles(xyz, triangles, faceOfTriangle)));
     Triangles halved = DoubledEdges.halved(split);
     if (halved != split) {
       split = Umbrellas.of(halved);

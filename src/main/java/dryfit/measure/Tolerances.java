@@ -96,4 +96,12 @@ public final class Tolerances {
   public static double nearlyParallel() {
     return 1e-5;
   }
+
+  /**
+   * The share by which a volume may differ that was reached by two ways of adding: a million terms
+   * each good to 1e-16, with room for terms that cancel.
+   */
+  public static double volumeShare() {
+    return 1e-9;
+  }
 }

@@ -52,4 +52,13 @@ class DocumentTest {
     assertThatThrownBy(() -> document.edited("/measured/9/value", "1"))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void tellsTheLineOfAPlaceOrOfWhatIsAroundIt() {
+    String text = Samples.everyForm();
+    int line = text.substring(0, text.indexOf("\"arm to back leg\"")).split("\n", -1).length;
+    assertThat(document.lineOf("/joints/arm to back leg")).isEqualTo(line);
+    assertThat(document.lineOf("/joints/arm to back leg/none/such")).isEqualTo(line);
+    assertThat(document.lineOf("")).isEqualTo(1);
+  }
 }

@@ -7,14 +7,14 @@ import dryfit.document.Document;
 import dryfit.document.DocumentReader;
 import dryfit.document.Reading;
 import dryfit.solid.Kernel;
-import dryfit.solid.jcsg.JcsgKernel;
+import dryfit.solid.exact.ExactKernel;
 import java.util.List;
 
 /** Fits small chairs written out in tests. */
 public final class Fitted {
   private Fitted() {}
 
-  private static final Kernel KERNEL = new JcsgKernel();
+  private static final Kernel KERNEL = new ExactKernel();
 
   /** The dry fit of a document. */
   public static FitReport of(String json) {

@@ -62,6 +62,35 @@ class LawsTest {
     assertThat(volume(kernel, off.minus(List.of(b)))).isZero();
   }
 
+  @ParameterizedTest(name = "{0}, seed {2}")
+  @MethodSource("kernelsAndSeeds")
+  void aLegLosesJustWhatItsMortisesHaveInCommonWithIt(String name, Kernel kernel, long seed) {
+    Random random = new Random(seed);
+    Frame frame =
+        Frame.of(
+            new Vec3(random.nextInt(30), random.nextInt(30), 0),
+            new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()),
+            new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()));
+    Csg leg = box(frame, new Vec3(0, 0, 0), new Vec3(440, 40, 40));
+    List<Csg> mortises = new ArrayList<>();
+    double lean = Math.toRadians(random.nextInt(15));
+    for (int i = 0; i < 4; i++) {
+      Vec3 entry = new Vec3(Math.cos(lean), Math.sin(lean) * random.nextInt(2), Math.sin(lean));
+      Vec3 mouth = new Vec3(40 + 90 * i + random.nextInt(20), 20, 40.0 * random.nextInt(2));
+      Frame at = Frame.of(frame.place(mouth), frame.turn(entry), frame.turn(Vec3.BACK));
+      double flush = random.nextBoolean() ? -20 : -6;
+      mortises.add(box(at, new Vec3(-30, flush, -10), new Vec3(30, 6, 10)));
+    }
+    double whole = volume(kernel, leg);
+    double left = volume(kernel, leg.minus(mortises));
+    double lost = volume(kernel, new Csg.Common(List.of(leg, new Csg.Union(mortises))));
+    assertThat(left + lost).as(name).isCloseTo(whole, within(1e-7 * whole));
+  }
+
+  private static Csg box(Frame frame, Vec3 low, Vec3 high) {
+    return new Csg.Leaf(Meshes.box(new Box(low, high), "/box").placed(frame), List.of());
+  }
+
   private static double volume(Kernel kernel, Csg csg) {
     Mesh mesh = kernel.evaluate(csg);
     assertThat(MeshCheck.problems(mesh)).isEmpty();
@@ -74,7 +103,7 @@ class LawsTest {
     if (even) {
       Vec3 low = new Vec3(random.nextInt(4), random.nextInt(4), random.nextInt(4));
       Vec3 size = new Vec3(1 + random.nextInt(4), 1 + random.nextInt(4), 1 + random.nextInt(4));
-      return new Csg.Leaf(Meshes.box(new Box(low, low.plus(size)), "/box"), List.of());
+      return box(Frame.CHAIR, low, low.plus(size));
     }
     int sides = 5 + random.nextInt(8);
     List<double[]> outline = new ArrayList<>();

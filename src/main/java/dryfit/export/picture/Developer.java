@@ -3,6 +3,7 @@ package dryfit.export.picture;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Turns what is seen at each sample into colour, and samples into pixels. */
@@ -15,6 +16,9 @@ final class Developer {
 
   /** How much of the red goes into a tinted part. */
   private static final double TINT = 0.45;
+
+  /** How many rings there are in good years where there is one on average. */
+  private static final double NARROWEST = 2;
 
   private final Camera.Sheet sheet;
   private final Canvas canvas;
@@ -54,34 +58,64 @@ final class Developer {
   void row(int y, int fine, int[] pixels, int start, int count) {
     double[] colour = new double[3];
     double[] sum = new double[3];
+    double[] radii = new double[fine * fine];
+    double share = 255.0 / (fine * fine);
     for (int x = 0; x < count; x++) {
-      sum[0] = 0;
-      sum[1] = 0;
-      sum[2] = 0;
-      for (int j = 0; j < fine; j++) {
-        for (int i = 0; i < fine; i++) {
-          sample(fine * x + i, fine * y + j, colour);
-          sum[0] += colour[0];
-          sum[1] += colour[1];
-          sum[2] += colour[2];
+      Arrays.fill(sum, 0);
+      double shown = ringsShown(fine * x, fine * y, fine, radii);
+      for (int i = 0; i < radii.length; i++) {
+        sample(fine * x + i % fine, fine * y + i / fine, radii[i], shown, colour);
+        for (int k = 0; k < 3; k++) {
+          sum[k] += colour[k];
         }
       }
-      double share = 255.0 / (fine * fine);
       pixels[start + x] =
           level(sum[0] * share) << 16 | level(sum[1] * share) << 8 | level(sum[2] * share);
     }
+  }
+
+  /**
+   * Finds how far from the pith each sample of a pixel is, and from that how clearly rings can be
+   * shown there, 0 to 1: those finer than the pixel would only shimmer.
+   */
+  private double ringsShown(int left, int top, int fine, double[] radii) {
+    double least = Double.POSITIVE_INFINITY;
+    double greatest = Double.NEGATIVE_INFINITY;
+    double ring = Double.POSITIVE_INFINITY;
+    int first = canvas.figure[top * canvas.width + left];
+    for (int i = 0; i < radii.length; i++) {
+      int x = left + i % fine;
+      int y = top + i / fine;
+      int at = y * canvas.width + x;
+      if (canvas.figure[at] > 0) {
+        Wood wood = woods.get(canvas.figure[at] - 1);
+        double depth = 1 / canvas.nearness[at];
+        Vec3 ray = sheet.ray(x + 0.5, y + 0.5);
+        Vec3 eye = sheet.camera().eye();
+        radii[i] =
+            wood.grain.radius(
+                eye.x() + depth * ray.x(), eye.y() + depth * ray.y(), eye.z() + depth * ray.z());
+        if (canvas.figure[at] == first) {
+          least = Math.min(least, radii[i]);
+          greatest = Math.max(greatest, radii[i]);
+          ring = wood.tone.ring();
+        }
+      }
+    }
+    double ringsAcross = Math.max(0, greatest - least) * NARROWEST / ring;
+    return Math.max(0, Math.min(1, (0.8 - ringsAcross) / 0.5));
   }
 
   private static int level(double v) {
     return Math.max(0, Math.min(255, (int) (v + 0.5)));
   }
 
-  private void sample(int x, int y, double[] colour) {
+  private void sample(int x, int y, double radius, double shown, double[] colour) {
     int at = y * canvas.width + x;
     if (canvas.figure[at] == 0) {
       paper(x + 0.5, y + 0.5, colour);
     } else {
-      wood(x + 0.5, y + 0.5, at, colour);
+      wood(at, radius, shown, colour);
     }
     blend(colour, INK, canvas.ink[at]);
     if (marks.red.length > 0) {
@@ -119,26 +153,18 @@ final class Developer {
     return grazing * shadow.at(eye.x() + far * ray.x(), eye.y() + far * ray.y());
   }
 
-  private void wood(double x, double y, int at, double[] colour) {
+  private void wood(int at, double radius, double shown, double[] colour) {
     Wood wood = woods.get(canvas.figure[at] - 1);
-    double depth = 1 / canvas.nearness[at];
-    Vec3 ray = sheet.ray(x, y);
-    Vec3 eye = sheet.camera().eye();
-    double late =
-        wood.grain.late(
-            eye.x() + depth * ray.x(), eye.y() + depth * ray.y(), eye.z() + depth * ray.z());
-    // Rings too fine for the picture would only shimmer.
-    double samplesPerRing = sheet.scale() / depth * wood.tone.ring();
-    double shown = Math.max(0, Math.min(1, (samplesPerRing - 3) / 6));
-    double rings = 1 - wood.tone.figure() * shown * (late - 0.3);
+    double late = wood.grain.late(radius);
+    double dim = wood.tone.figure() * shown * (late - 0.3);
     double[] base = {wood.tone.red(), wood.tone.green(), wood.tone.blue()};
     if (wood.marked) {
       blend(base, RED_INK, TINT);
     }
     for (int k = 0; k < 3; k++) {
       double light = Lights.on(canvas.key[at], canvas.upward[at], k);
-      // Late wood darkens blue most, so that the figure stays warm.
-      double ring = k == 2 ? rings * rings : rings;
+      // Late wood is browner: it takes most from blue and least from red.
+      double ring = 1 - dim * (0.7 + 0.3 * k);
       colour[k] = Math.min(1, base[k] * light * ring);
     }
   }

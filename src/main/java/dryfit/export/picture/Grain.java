@@ -8,8 +8,8 @@ import dryfit.geometry.Vec3;
  * along the grain. Every part gets its own piece of the tree, from its label, the same each time.
  */
 final class Grain {
-  private static final int WANDER_STEPS = 4096;
-  private static final double WANDER_STEP = 1.0; // mm along the grain
+  private static final int WANDER_STEPS = 1024;
+  private static final double WANDER_STEP = 4; // mm along the grain
   private static final int RING_STEPS = 4096;
   private static final double RING_STEP = 0.125; // mm from the pith
 
@@ -30,7 +30,7 @@ final class Grain {
     pithY = 40 + 30 * Math.sin(a);
     pithZ = 55 + 25 * Math.cos(b);
     for (int i = 0; i < WANDER_STEPS; i++) {
-      double x = i * WANDER_STEP;
+      double x = (i - WANDER_STEPS / 2) * WANDER_STEP;
       wander[i] = (float) (4 * Math.sin(x * 0.0087 + a) + 1.6 * Math.sin(x * 0.027 + b));
     }
     for (int i = 0; i < RING_STEPS; i++) {
@@ -43,8 +43,8 @@ final class Grain {
     }
   }
 
-  /** How much late wood shows at a chair-space point, 0 to 1. */
-  double late(double px, double py, double pz) {
+  /** Distance of a chair-space point from the pith, mm. */
+  double radius(double px, double py, double pz) {
     Vec3 o = frame.origin();
     double dx = px - o.x();
     double dy = py - o.y();
@@ -52,10 +52,23 @@ final class Grain {
     double along = along(frame.x(), dx, dy, dz);
     double y = along(frame.y(), dx, dy, dz) + pithY;
     double z = along(frame.z(), dx, dy, dz) + pithZ;
-    int step = Math.floorMod((int) Math.floor(along / WANDER_STEP), WANDER_STEPS);
-    y += wander[step];
-    int ring = (int) (Math.sqrt(y * y + z * z) / RING_STEP);
-    return dark[Math.min(ring, RING_STEPS - 1)];
+    y += wander(along);
+    return Math.sqrt(y * y + z * z);
+  }
+
+  /** How much late wood there is so far from the pith, 0 to 1. */
+  double late(double radius) {
+    double at = Math.min(RING_STEPS - 1.001, radius / RING_STEP);
+    int ring = (int) at;
+    return dark[ring] + (at - ring) * (dark[ring + 1] - dark[ring]);
+  }
+
+  /** Between the steps it runs straight, so that no step shows. */
+  private double wander(double along) {
+    double at = along / WANDER_STEP + WANDER_STEPS / 2.0;
+    double held = Math.max(0, Math.min(WANDER_STEPS - 1.001, at));
+    int step = (int) held;
+    return wander[step] + (held - step) * (wander[step + 1] - wander[step]);
   }
 
   private static double along(Vec3 axis, double dx, double dy, double dz) {

@@ -32,7 +32,7 @@ final class GroundShadow {
     blur(below, Math.max(1, (int) Math.round(0.055 * high / cell)));
     dark = new float[CELLS * CELLS];
     for (int i = 0; i < dark.length; i++) {
-      dark[i] = 0.22f * cast[i] + 0.45f * below[i];
+      dark[i] = 0.20f * cast[i] + 0.36f * below[i];
     }
   }
 

@@ -8,7 +8,7 @@ import dryfit.geometry.Vec3;
  */
 final class InkLines {
   /** Wood this much nearer than a line still lets it through, mm; hides where surfaces touch. */
-  private static final double BEHIND = 0.6;
+  private static final double BEHIND = 0.25;
 
   private final Camera.Sheet sheet;
   private final Canvas canvas;

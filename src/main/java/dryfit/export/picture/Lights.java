@@ -12,10 +12,10 @@ import dryfit.geometry.Vec3;
 record Lights(Vec3 towardsKey, Vec3 up) {
 
   /** How strong each light is in red, green and blue; chosen by eye. */
-  private static final double[] KEY = {0.46, 0.44, 0.40};
+  private static final double[] KEY = {0.40, 0.385, 0.35};
 
-  private static final double[] SKY = {0.635, 0.62, 0.605};
-  private static final double[] FLOOR = {0.50, 0.425, 0.35};
+  private static final double[] SKY = {0.68, 0.665, 0.65};
+  private static final double[] FLOOR = {0.55, 0.485, 0.42};
 
   static Lights behind(Camera camera) {
     Vec3 key =

@@ -15,7 +15,7 @@ record WoodTone(double red, double green, double blue, double figure, double rin
   static WoodTone of(String timber) {
     String wood = timber.contains("-") ? timber.substring(0, timber.indexOf('-')) : timber;
     return switch (wood) {
-      case "ash" -> tone(0xE6CFA3, 0.20, 5.5);
+      case "ash" -> tone(0xEAD6B0, 0.20, 5.5);
       case "basswood" -> tone(0xEAD9B5, 0.07, 5);
       case "beech" -> tone(0xDDB488, 0.08, 4);
       case "birch" -> tone(0xE3C596, 0.08, 5);

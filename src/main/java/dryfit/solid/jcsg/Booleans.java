@@ -3,6 +3,7 @@ package dryfit.solid.jcsg;
 import dryfit.geometry.MeshCheck;
 import dryfit.geometry.MeshFailure;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Csg;
 import eu.mihosoft.jcsg.CSG;
 import eu.mihosoft.jcsg.Polygon;
@@ -124,7 +125,8 @@ final class Booleans {
   private static Optional<Operand> checked(CSG result, double least, double most) {
     Optional<Operand> operand = Optional.ofNullable(Operand.of(result.getPolygons()));
     double volume = operand.map(Operand::volume).orElse(0.0);
-    double slack = operand.map(o -> slack(o.box().size())).orElse(0.0) + 1e-6 * most;
+    double slack =
+        operand.map(o -> slack(o.box().size())).orElse(0.0) + Tolerances.volumeShare() * most;
     if (volume < Math.max(0, least) - slack || volume > most + slack) {
       throw new MeshFailure(
           "JCSG found a volume of "
@@ -141,7 +143,7 @@ final class Booleans {
   /** The volume of a skin as thick as the weld all over a box. */
   static double slack(Vec3 size) {
     return 2
-        * dryfit.measure.Tolerances.weld()
+        * Tolerances.weld()
         * (size.x() * size.y() + size.y() * size.z() + size.z() * size.x());
   }
 }

@@ -5,6 +5,7 @@ import dryfit.geometry.MassProperties;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.MeshCheck;
 import dryfit.geometry.MeshFailure;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
 import dryfit.solid.KernelFailure;
@@ -73,7 +74,7 @@ public final class JcsgKernel implements Kernel {
 
   /** Welding moves faces by no more than its distance. */
   private static void requireSameVolume(Operand before, double after) {
-    double slack = Booleans.slack(before.box().size()) + 1e-9 * before.volume();
+    double slack = Booleans.slack(before.box().size()) + Tolerances.volumeShare() * before.volume();
     if (Math.abs(before.volume() - after) > slack) {
       throw new MeshFailure(
           "repair changed the volume from " + before.volume() + " to " + after + " mm^3");
@@ -83,7 +84,7 @@ public final class JcsgKernel implements Kernel {
   /** The promise of every kernel: closed also as 32-bit floats. */
   private static void requireRoundable(Mesh mesh) {
     if (FloatGrid.snapped(mesh).isEmpty()) {
-      throw new MeshFailure("rounded to 32-bit floats, nothing is left");
+      throw new MeshFailure("rounded to 32-bit floats: nothing is left");
     }
   }
 }

@@ -1,0 +1,221 @@
+package dryfit.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.export.Schemas;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MainTest {
+  private static final String STOOL = "models/low-stool.json";
+
+  @TempDir Path folder;
+
+  /** What a command printed and how it ended. */
+  private record Said(int code, String out, String err) {
+    String lastLine() {
+      return out.strip().lines().reduce("", (a, b) -> b);
+    }
+  }
+
+  private static Said run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Main.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            false);
+    return new Said(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  private String changed(String from, String to) throws IOException {
+    String text = Files.readString(Path.of(STOOL));
+    assertThat(text).contains(from);
+    return Files.writeString(folder.resolve("chair.json"), text.replace(from, to)).toString();
+  }
+
+  @Test
+  void aChairThatFitsEndsWithZeroAndSaysSo() {
+    Said said = run("fit", STOOL);
+    assertThat(said.code()).isZero();
+    assertThat(said.lastLine()).startsWith("FITS: 8 joints seated");
+    assertThat(said.err()).isEmpty();
+  }
+
+  @Test
+  void tenonsThatMeetInALegDoNotFit() throws IOException {
+    String file = changed("\"width\": 44, \"length\": 16", "\"width\": 44, \"length\": 34");
+    Said said = run("fit", file);
+    assertThat(said.code()).isEqualTo(4);
+    assertThat(said.lastLine()).startsWith("DOES NOT FIT: ");
+    assertThat(said.out()).contains("STOPS THE BUILD").contains("front-leg");
+  }
+
+  @Test
+  void aDocumentWithAFaultIsRefusedWithFileLineAndPlace() throws IOException {
+    String file = changed("\"depth\": 360", "\"depth\": \"widht\"");
+    Said said = run("fit", file);
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err())
+        .contains("chair.json:11")
+        .containsOnlyOnce("/dimensions/depth")
+        .contains("width");
+  }
+
+  @Test
+  void aFileThatIsNotThereIsRefused() {
+    Said said = run("fit", folder.resolve("none.json").toString());
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(said.err()).contains("no such file");
+  }
+
+  @Test
+  void theJsonReportFollowsItsSchema() {
+    Said said = run("fit", STOOL, "--json", "--variant", "high");
+    assertThat(said.code()).isZero();
+    assertThat(Schemas.problems("fit-report-1.schema.json", said.out())).isEmpty();
+    assertThat(said.out()).contains("\"variant\" : \"high\"");
+  }
+
+  @Test
+  void theJsonRefusalFollowsItsSchema() {
+    Said said = run("fit", STOOL, "--json", "--variant", "hihg");
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(Schemas.problems("problems-1.schema.json", said.out())).isEmpty();
+    assertThat(said.out()).contains("\"nearest\" : \"high\"");
+  }
+
+  @Test
+  void theSameQuestionGetsTheSameAnswerToTheByte() {
+    assertThat(run("fit", STOOL, "--json")).isEqualTo(run("fit", STOOL, "--json"));
+    assertThat(run("fit", STOOL)).isEqualTo(run("fit", STOOL));
+  }
+
+  @Test
+  void lengthsComeInTheUnitAskedFor() {
+    // 18 mm of mortise is 0.7087 in: 45/64 = 0.7031 with 0.006 over, 11/16 with 0.021 over.
+    assertThat(run("fit", STOOL).out()).contains("depth     18.0 mm");
+    assertThat(run("fit", STOOL, "--units", "in").out()).contains("45/64 in (+0.006)");
+    assertThat(run("fit", STOOL, "--units", "in", "--fractions", "16").out())
+        .contains("11/16 in (+0.021)");
+    assertThat(run("fit", STOOL, "--units", "in", "--decimals").out()).contains("0.709 in");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "fti x.json",
+        "fit",
+        "fit models/low-stool.json --vareant high",
+        "fit models/low-stool.json --units cm",
+        "fit models/low-stool.json --fractions 7",
+        "fit models/low-stool.json --kernel wood",
+        "fit models/low-stool.json extra",
+        "picture models/low-stool.json --view sideways",
+        "picture models/low-stool.json --size 12",
+        "picture models/low-stool.json --size 99999x3"
+      })
+  void wrongUsageEndsWithTwoAndOneLine(String line) {
+    Said said = run(line.isEmpty() ? new String[0] : line.split(" "));
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err().lines()).hasSize(1).allMatch(l -> l.startsWith("dryfit: "));
+  }
+
+  @Test
+  void aSlipInAnOptionGetsTheNearestOne() {
+    assertThat(run("fit", STOOL, "--jsn").err()).contains("do you mean --json?");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "fit", "solids", "picture", "variants"})
+  void helpIsThereForEveryCommandWithinEightyColumns(String command) {
+    Said said = command.isEmpty() ? run("--help") : run(command, "--help");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("Example").contains("models/");
+    assertThat(said.out().lines()).allMatch(l -> l.length() <= 80);
+  }
+
+  @Test
+  void theVersionIsThatOfTheBuild() throws IOException {
+    Said said = run("--version");
+    assertThat(said.out()).isEqualTo("dryfit " + Main.VERSION + System.lineSeparator());
+    assertThat(Files.readString(Path.of("pom.xml")))
+        .contains("<artifactId>dryfit</artifactId>\n  <version>" + Main.VERSION + "</version>");
+  }
+
+  @Test
+  void variantsAreListedOneALine() {
+    assertThat(run("variants", STOOL).out().lines()).containsExactly("as drawn", "high");
+  }
+
+  @Test
+  void solidsAreListedWithTheirSizeInBothUnits() throws IOException {
+    Said said = run("solids", STOOL, "--to", folder.toString());
+    assertThat(said.code()).isZero();
+    assertThat(said.out())
+        .contains("front-leg-left.stl  440.0 x 44.0 x 44.0 mm  (17.32 x 1.73 x 1.73 in)")
+        .contains("assembled.stl");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).hasSize(10).allMatch(f -> f.toString().endsWith(".stl"));
+    }
+    assertThat(said.out().lines()).hasSize(10);
+  }
+
+  @Test
+  void aPictureIsDrawnWhereAskedFor() {
+    Path png = folder.resolve("deep/stool.png");
+    Said said = run("picture", STOOL, "--size", "160x120", "--findings", "--to", png.toString());
+    assertThat(said.code()).isZero();
+    assertThat(png).isNotEmptyFile();
+    assertThat(said.out()).contains("160 x 120 pixels");
+  }
+
+  @Test
+  void aPlaceThatCannotBeWrittenToIsSaidInOneLine() throws IOException {
+    Path file = Files.writeString(folder.resolve("taken"), "a file");
+    Said said = run("picture", STOOL, "--size", "160x120", "--to", file + "/stool.png");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err().lines()).hasSize(1);
+    assertThat(said.err()).contains("not written");
+  }
+
+  @Test
+  void aFaultOfOursIsOneLineAndKeepsItsDetails() throws IOException {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    PrintStream broken =
+        new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8) {
+          @Override
+          public void print(String s) {
+            throw new IllegalStateException("the paper is torn");
+          }
+        };
+    int code =
+        Main.run(
+            new String[] {"fit", STOOL},
+            broken,
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            false);
+    String line = err.toString(StandardCharsets.UTF_8);
+    assertThat(code).isEqualTo(1);
+    assertThat(line.lines()).hasSize(1);
+    assertThat(line).contains("our fault").contains("the paper is torn").doesNotContain("\tat ");
+    Path details = Path.of(line.substring(line.indexOf("details are in ") + 15).strip());
+    assertThat(details).content().contains("IllegalStateException").contains("fit " + STOOL);
+    Files.delete(details);
+  }
+}
