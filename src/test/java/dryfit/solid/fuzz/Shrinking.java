@@ -20,7 +20,7 @@ public final class Shrinking {
     Shrinking shrinking = new Shrinking(kernel, law);
     RandomPair least = pair;
     for (RandomPair next = shrinking.simpler(least);
-        next != least;
+        !next.equals(least);
         next = shrinking.simpler(least)) {
       least = next;
     }
