@@ -13,7 +13,10 @@ final class Evaluation {
   private final Facets facets;
   private final int[] leafStart;
 
-  Evaluation(Csg what) {
+  /**
+   * @param coarser how many times the grid's step is doubled
+   */
+  Evaluation(Csg what, int coarser) {
     expression = new Expression(what);
     int corners = 64;
     int faces = 64;
@@ -23,7 +26,7 @@ final class Evaluation {
     }
     planes = new Planes(2 * faces);
     points = new Points(planes, 2 * corners);
-    facets = new Facets(planes, points);
+    facets = new Facets(planes, points, coarser);
     leafStart = new int[expression.leaves.size() + 1];
     for (int l = 0; l < expression.leaves.size(); l++) {
       leafStart[l + 1] = facets.add(l, expression.leaves.get(l));

@@ -14,6 +14,7 @@ import java.util.List;
 final class Facets {
   private final Planes planes;
   private final Points points;
+  private final int coarser;
   final List<Facet> all = new ArrayList<>();
 
   /** Corners of the raw faces of the leaf at work, one loop after another. */
@@ -32,9 +33,10 @@ final class Facets {
   /** Zero if the faces of the leaf read last close against each other. */
   private long imbalance;
 
-  Facets(Planes planes, Points points) {
+  Facets(Planes planes, Points points, int coarser) {
     this.planes = planes;
     this.points = points;
+    this.coarser = coarser;
   }
 
   /** Adds the facets of one leaf and returns how many there are now. */
@@ -44,7 +46,9 @@ final class Facets {
     for (int i = 0; i < corner.length; i++) {
       corner[i] =
           points.corner(
-              Grid.snap(xyz[3 * i]), Grid.snap(xyz[3 * i + 1]), Grid.snap(xyz[3 * i + 2]));
+              Grid.snap(xyz[3 * i], coarser),
+              Grid.snap(xyz[3 * i + 1], coarser),
+              Grid.snap(xyz[3 * i + 2], coarser));
     }
     loopCorners.clear();
     loopStart.clear();

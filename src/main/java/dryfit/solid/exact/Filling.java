@@ -46,6 +46,9 @@ final class Filling {
       triangle(loops[0][0], loops[0][1], loops[0][2]);
       return;
     }
+    if (loops.length == 1 && loops[0].length == 4 && fillQuad(loops[0])) {
+      return;
+    }
     size = 0;
     int start = addLoop(loops[0]);
     int[] holes = new int[loops.length - 1];
@@ -56,6 +59,31 @@ final class Filling {
     prepare();
     clip(start);
     diagonals.improve(first);
+  }
+
+  /** Fills a four-sided loop over its shorter diagonal that leaves two triangles with height. */
+  private boolean fillQuad(int[] q) {
+    boolean first = isHigh(q[0], q[1], q[2]) && isHigh(q[0], q[2], q[3]);
+    boolean second = isHigh(q[1], q[2], q[3]) && isHigh(q[1], q[3], q[0]);
+    if (!first && !second) {
+      return false;
+    }
+    int k = first && (!second || span(q[0], q[2]) <= span(q[1], q[3])) ? 0 : 1;
+    triangle(q[k], q[k + 1], q[k + 2]);
+    triangle(q[k], q[k + 2], q[(k + 3) % 4]);
+    return true;
+  }
+
+  private double span(int a, int b) {
+    return Math.abs(px[a] - px[b]) + Math.abs(py[a] - py[b]);
+  }
+
+  private boolean isHigh(int a, int b, int c) {
+    double ux = px[b] - px[a];
+    double uy = py[b] - py[a];
+    double vx = px[c] - px[a];
+    double vy = py[c] - py[a];
+    return ux * vy - uy * vx > FLAT * Math.max(span(a, b), Math.max(span(b, c), span(a, c)));
   }
 
   private void triangle(int a, int b, int c) {

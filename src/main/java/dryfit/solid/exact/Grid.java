@@ -13,12 +13,13 @@ final class Grid {
   private Grid() {}
 
   /**
-   * The nearest grid coordinate.
+   * The nearest grid coordinate that is a multiple of {@code 2^coarser} steps.
    *
    * @throws IllegalArgumentException beyond the grid
    */
-  static int snap(double mm) {
-    double steps = Math.rint(mm * STEPS_PER_MM);
+  static int snap(double mm, int coarser) {
+    double each = 1 << coarser;
+    double steps = Math.rint(mm * STEPS_PER_MM / each) * each;
     if (Math.abs(steps) >= REACH) {
       throw new IllegalArgumentException(
           String.format(

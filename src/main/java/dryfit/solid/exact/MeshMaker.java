@@ -2,7 +2,6 @@ package dryfit.solid.exact;
 
 import dryfit.geometry.FloatGrid;
 import dryfit.geometry.Mesh;
-import dryfit.geometry.MeshFailure;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -18,6 +17,11 @@ final class MeshMaker {
     this.surface = surface;
   }
 
+  /**
+   * The mesh.
+   *
+   * @throws dryfit.geometry.MeshFailure if 32-bit floats cannot hold it
+   */
   Mesh mesh() {
     if (surface.faces.isEmpty()) {
       return Mesh.EMPTY;
@@ -82,14 +86,6 @@ final class MeshMaker {
             faceOfTriangle.toArray(),
             originOfFace,
             List.copyOf(origins.keySet()));
-    return FloatShape.holds(xyz, corners) ? mesh : onFloats(mesh);
-  }
-
-  private static Mesh onFloats(Mesh mesh) {
-    try {
-      return FloatGrid.snapped(mesh);
-    } catch (MeshFailure e) {
-      throw new IllegalStateException(e.getMessage(), e);
-    }
+    return FloatShape.holds(xyz, corners) ? mesh : FloatGrid.snapped(mesh);
   }
 }

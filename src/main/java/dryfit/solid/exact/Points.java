@@ -245,6 +245,12 @@ final class Points {
     if (Math.abs(sum) > 0x1p-49 * (Math.abs(forP) + Math.abs(forQ))) {
       return (int) Math.signum(sum);
     }
+    if (Math.max(Math.abs(p), Math.abs(q)) < 0x1p53
+        && Math.max(toSide[point], fromSide[point]) < 0x1p53) {
+      return (int)
+          Math.signum(
+              Exact.dot((long) p, (long) q, 0, (long) toSide[point], (long) fromSide[point], 0));
+    }
     return Meeting.side(planes, plane, place(point));
   }
 

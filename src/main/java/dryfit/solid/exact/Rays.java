@@ -9,6 +9,7 @@ import java.util.List;
  * so no direction has to be tried twice.
  */
 final class Rays {
+  private final Planes planes;
   private final Points points;
   private final List<Facet> facets;
   private final int[] leafStart;
@@ -16,6 +17,7 @@ final class Rays {
   private final Segments far;
 
   Rays(Planes planes, Points points, List<Facet> facets, int[] leafStart, Sections sections) {
+    this.planes = planes;
     this.points = points;
     this.facets = facets;
     this.leafStart = leafStart;
@@ -53,6 +55,18 @@ final class Rays {
     }
   }
 
+  /** Whether the line meets the facet's box along the axis that the plane is seen along. */
+  private boolean passes(Facet facet, int plane, int point) {
+    int drop = planes.drop[plane];
+    double slope = (double) planes.normal(plane, far.i) / planes.normal(plane, drop);
+    double here = points.along(point, far.i);
+    double there = points.along(point, drop);
+    double a = there - slope * (facet.low(far.i) - here);
+    double b = there - slope * (Math.min(facet.high(far.i), here) - here);
+    // The slope is at most one, and coordinates are good to far less than a grid step.
+    return Math.min(a, b) <= facet.high(drop) + 3 && Math.max(a, b) >= facet.low(drop) - 3;
+  }
+
   /** The same for those facets of a leaf that are not marked as counted already. */
   void countFar(int leaf, int label, int plane, int point, boolean[] counted, int[] counts) {
     far.reset(plane);
@@ -64,7 +78,8 @@ final class Rays {
           && facet.high(far.j) >= height - 1
           && facet.low(far.i) <= here + 1
           && facet.plane != plane
-          && !counted[f]) {
+          && !counted[f]
+          && passes(facet, plane, point)) {
         sections.cut(facet, plane, label, far);
       }
     }
