@@ -15,7 +15,7 @@ run() { mvn -q -B -ntp exec:exec "-Dmain.class=$1" "-Dmain.arguments=$2"; }
 run dryfit.bench.Right ""
 run dryfit.bench.Dump "$out/solids 0"
 run org.openjdk.jmh.Main \
-  "$pattern -jvmArgsAppend -Ddryfit.root=../.. -wi 3 -w 1s -i 3 -r 1s -foe true -rf json -rff $out/jmh.json -o $out/jmh.txt"
+  "$pattern -jvmArgsAppend -Ddryfit.root=../.. -wi 3 -w 1s -i 3 -r 1s -to 60s -rf json -rff $out/jmh.json -o $out/jmh.txt"
 
 if [ ! -d peer/node_modules/manifold-3d ]; then
   (cd peer && npm install --silent --no-audit --no-fund)

@@ -9,7 +9,7 @@ for (const entry of JSON.parse(readFileSync(process.argv[2], 'utf8'))) {
   const what = entry.benchmark.split('.').at(-1);
   const { solid, engine, spindles } = entry.params;
   const name = solid ?? (spindles ? `${what} ${spindles} spindles` : `chair: ${what}`);
-  row(name)[engine] = median(entry);
+  row(name)[engine ?? 'exact'] = median(entry);
 }
 for (const line of readFileSync(process.argv[3], 'utf8').trim().split('\n')) {
   const { name, milliseconds } = JSON.parse(line);

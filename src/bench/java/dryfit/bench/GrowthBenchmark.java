@@ -5,6 +5,7 @@ import dryfit.document.Design;
 import dryfit.fit.DryFit;
 import dryfit.fit.FitReport;
 import dryfit.solid.Kernel;
+import dryfit.solid.exact.ExactKernel;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -25,16 +26,13 @@ public class GrowthBenchmark {
   @Param({"10", "50", "200", "1000"})
   public int spindles;
 
-  @Param({"exact", "jcsg"})
-  public String engine;
-
   private Kernel kernel;
   private Design design;
   private Chair chair;
 
   @Setup
   public void prepare() {
-    kernel = Engines.kernel(engine);
+    kernel = new ExactKernel();
     design = Chairs.design(Chairs.spindles(spindles));
     chair = Chairs.built(design, kernel);
   }
