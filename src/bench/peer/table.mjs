@@ -13,7 +13,8 @@ for (const entry of JSON.parse(readFileSync(process.argv[2], 'utf8'))) {
 }
 for (const line of readFileSync(process.argv[3], 'utf8').trim().split('\n')) {
   const { name, milliseconds } = JSON.parse(line);
-  row(name)['manifold-3d'] = milliseconds;
+  // A run that left our own solids out has nothing to compare with.
+  if (rows.has(name)) row(name)['manifold-3d'] = milliseconds;
 }
 
 const peers = ['jcsg', 'commons', 'manifold-3d'];
@@ -22,6 +23,6 @@ const digits = (v) => (v === undefined ? '-' : v < 10 ? v.toFixed(2) : v.toFixed
 console.log('Medians in ms; "x ours" is how many times as long as the exact kernel the peer takes in the same run.');
 console.log(`${'what'.padEnd(24)}${cell('exact', 9)}${peers.map((p) => cell(p, 12) + cell('x ours', 8)).join('')}`);
 for (const [name, times] of rows) {
-  const cells = peers.map((p) => cell(digits(times[p]), 12) + cell(times[p] && digits(times[p] / times.exact), 8));
+  const cells = peers.map((p) => cell(digits(times[p]), 12) + cell(times[p] && times.exact && digits(times[p] / times.exact), 8));
   console.log(`${name.padEnd(24)}${cell(digits(times.exact), 9)}${cells.join('')}`);
 }
