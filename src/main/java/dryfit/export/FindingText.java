@@ -11,17 +11,47 @@ final class FindingText {
 
   private FindingText() {}
 
-  static List<String> lines(int number, Finding f, TextStyle style) {
+  /** Findings that say the same of the right and of the left, together; in the order given. */
+  static List<List<Finding>> alike(List<Finding> findings) {
+    List<List<Finding>> groups = new ArrayList<>();
+    for (Finding f : findings) {
+      groups.stream()
+          .filter(g -> sameOfTheOtherHand(g.get(0), f))
+          .findFirst()
+          .ifPresentOrElse(g -> g.add(f), () -> groups.add(new ArrayList<>(List.of(f))));
+    }
+    return groups;
+  }
+
+  private static boolean sameOfTheOtherHand(Finding a, Finding b) {
+    return a.check().equals(b.check())
+        && a.pointer().equals(b.pointer())
+        && !a.parts().equals(b.parts())
+        && mirrored(a.message()).equals(mirrored(b.message()));
+  }
+
+  private static String mirrored(String message) {
+    return message.replaceAll("\\b(right|left)\\b", "hand");
+  }
+
+  /** The first of findings that are alike, and what the others concern. */
+  static List<String> lines(int number, List<Finding> alike, TextStyle style) {
+    Finding f = alike.get(0);
     String first = String.format(java.util.Locale.ROOT, "%3d  ", number);
     List<String> out = new ArrayList<>(Wrapped.lines(first, INDENT, f.message()));
-    String figures =
-        "measured "
-            + style.quantity(f.measured(), f.unit())
-            + " · limit "
-            + style.quantity(f.limit(), f.unit())
-            + " · margin "
-            + style.quantity(f.margin(), f.unit());
-    add(out, "", figures);
+    for (Finding other : alike.subList(1, alike.size())) {
+      add(out, "the same at ", String.join("; ", concerned(other)));
+    }
+    if (f.severity() != Finding.Severity.KNOW) {
+      String figures =
+          "measured "
+              + style.quantity(f.measured(), f.unit())
+              + " · limit "
+              + style.quantity(f.limit(), f.unit())
+              + " · margin "
+              + style.quantity(f.margin(), f.unit());
+      add(out, "", figures);
+    }
     add(out, "limit from ", source(f.source()));
     if (!f.parts().isEmpty()) {
       add(out, "parts ", String.join("; ", f.parts()));
@@ -32,6 +62,10 @@ final class FindingText {
     f.waived().ifPresent(why -> add(out, "accepted, because ", why));
     add(out, "written at ", f.pointer().isEmpty() ? "the whole document" : f.pointer());
     return out;
+  }
+
+  private static List<String> concerned(Finding f) {
+    return f.joints().isEmpty() ? f.parts() : f.joints();
   }
 
   private static void add(List<String> out, String name, String text) {

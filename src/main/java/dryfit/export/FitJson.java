@@ -76,7 +76,7 @@ public final class FitJson {
     hand(out, joint.hand());
     out.put("kind", joint.plan().kind().word());
     out.put("tenoned", chair.parts().get(joint.tenoned()).label());
-    out.put("end", joint.atStart() ? "start" : "end");
+    out.put("end", chair.endWord(joint));
     out.put("mortised", chair.parts().get(joint.mortised()).label());
     out.put("pointer", joint.plan().pointer());
     out.set("cheek", gap(fit.cheek()));

@@ -102,8 +102,8 @@ public final class FitText {
       line(ink.apply(title));
     }
     int number = from;
-    for (Finding f : found) {
-      FindingText.lines(number++, f, style).forEach(this::line);
+    for (List<Finding> alike : FindingText.alike(found)) {
+      FindingText.lines(number++, alike, style).forEach(this::line);
     }
     return number;
   }

@@ -93,7 +93,7 @@ final class JointText {
     Part tenoned = chair.parts().get(fit.joint().tenoned());
     Part mortised = chair.parts().get(fit.joint().mortised());
     boolean oneBetweenTwo = fit.joint().plan().tenon().end() == JointPlan.End.BOTH && both;
-    String end = oneBetweenTwo ? "both ends" : fit.joint().atStart() ? "start" : "end";
+    String end = oneBetweenTwo ? "both ends" : chair.endWord(fit.joint()) + " end";
     return both
         ? tenoned.name() + ", " + end + ", into " + mortised.name()
         : tenoned.label() + ", " + end + ", into " + mortised.label();

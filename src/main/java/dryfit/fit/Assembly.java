@@ -8,6 +8,7 @@ import dryfit.geometry.Mesh;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import java.util.List;
 import java.util.Locale;
@@ -78,12 +79,20 @@ final class Assembly {
     return Length.decimal(mm, unit, unit == Length.Unit.MM ? 2 : 3);
   }
 
+  /** Up to the next tenth of a millimetre, so that what is advised is enough when printed. */
+  static double roundUp(double mm) {
+    return Math.ceil(mm * 10) / 10;
+  }
+
   String volume(double mm3) {
     return String.format(Locale.ROOT, "%.1f cm³", mm3 / 1000);
   }
 
-  /** Which way a direction looks in the chair, in a maker's word. */
-  static String facing(Vec3 d) {
+  /**
+   * Which way a direction looks in the chair, in a maker's word. Sideways it is outside or inside,
+   * so that it reads the same for both of a pair; in the middle plane it is a side.
+   */
+  static String facing(Vec3 d, Vec3 at) {
     double x = Math.abs(d.x());
     double y = Math.abs(d.y());
     double z = Math.abs(d.z());
@@ -93,6 +102,9 @@ final class Assembly {
     if (y >= x) {
       return d.y() > 0 ? "back" : "front";
     }
-    return d.x() > 0 ? "right" : "left";
+    if (Math.abs(at.x()) <= Tolerances.contact()) {
+      return "side";
+    }
+    return (d.x() > 0) == (at.x() > 0) ? "outside" : "inside";
   }
 }

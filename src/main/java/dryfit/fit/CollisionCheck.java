@@ -77,11 +77,11 @@ final class CollisionCheck implements Check {
           "shorten the tenon of \""
               + ja.name()
               + "\" by "
-              + assembly.length(roundUp(o.along(ja.entry())))
+              + assembly.length(Assembly.roundUp(o.along(ja.entry())))
               + " or that of \""
               + jb.name()
               + "\" by "
-              + assembly.length(roundUp(o.along(jb.entry())))
+              + assembly.length(Assembly.roundUp(o.along(jb.entry())))
               + ", or mitre the two tips";
       return Found.of("tenons-meet", Severity.STOPS)
           .part(a)
@@ -118,15 +118,10 @@ final class CollisionCheck implements Check {
                 + " ("
                 + assembly.volume(o.volume())
                 + "); move one of them by at least "
-                + assembly.length(roundUp(o.depth()))
+                + assembly.length(Assembly.roundUp(o.depth()))
                 + ".",
             a.pointer(),
             o.deepest());
-  }
-
-  /** Up to the next tenth of a millimetre, so that what is advised is enough when printed. */
-  private static double roundUp(double mm) {
-    return Math.ceil(mm * 10) / 10;
   }
 
   /** The two joints whose tenons both reach the place, into one and the same part. */

@@ -85,6 +85,9 @@ final class Gaps {
   private Gap beside(Vec3 outward, Vec3 across, double half, double halfAcross) {
     List<Double> found = new ArrayList<>();
     for (double a : ALONG) {
+      if (belowTheHaunch(a * joint.length())) {
+        continue;
+      }
       for (double c : ACROSS) {
         for (int side = -1; side <= 1; side += 2) {
           Vec3 from = spot(a, half * side * 0.5, outward).plus(across.times(c * halfAcross));
@@ -95,6 +98,15 @@ final class Gaps {
       }
     }
     return gap(found);
+  }
+
+  /** Whether a depth is in the room below a haunch, where the tenon has no edge facing it. */
+  private boolean belowTheHaunch(double depth) {
+    return joint
+        .plan()
+        .haunch()
+        .filter(h -> depth > h.deep() - 0.5 && depth < h.deep() + joint.plan().fit().bottom() + 0.5)
+        .isPresent();
   }
 
   private Gap round() {

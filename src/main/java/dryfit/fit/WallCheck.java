@@ -67,7 +67,7 @@ final class WallCheck implements Check {
                     : "The mortise of \""
                         + joint.label()
                         + "\" leaves "
-                        + assembly.length(wall)
+                        + assembly.gap(wall)
                         + " of wood at the "
                         + fit.wallFace()
                         + " of "
@@ -77,7 +77,7 @@ final class WallCheck implements Check {
                         + "; make the tenon "
                         + shallower
                         + " by "
-                        + assembly.length(limit - wall)
+                        + assembly.length(Assembly.roundUp(limit - wall))
                         + ".",
                 joint.plan().pointer() + (joint.plan().depth().isPresent() ? "/depth" : "/length"),
                 WallLeft.of(assembly, joint).at()));
@@ -141,7 +141,7 @@ final class WallCheck implements Check {
                             + "\" "
                             + part.label()
                             + " keeps "
-                            + assembly.length(d.length())
+                            + assembly.gap(d.length())
                             + " of wood, less than "
                             + assembly.length(limit)
                             + "; shorten one of the tenons or move them apart.",

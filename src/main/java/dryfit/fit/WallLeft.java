@@ -52,7 +52,7 @@ record WallLeft(OptionalDouble least, String face, Vec3 at) {
         if (d.length() < least) {
           least = d.length();
           at = d.onFirst();
-          face = Assembly.facing(n);
+          face = Assembly.facing(n, joint.at());
         }
       }
     }

@@ -18,7 +18,7 @@ class ChecksTest {
     assertThat(joint.depthAlong()).isEqualTo(32, within(1e-9));
     // 50 mm post: 50 - 32 behind; (50 - 10.2) / 2 at the sides.
     assertThat(joint.wall().orElseThrow()).isEqualTo(18, within(1e-6));
-    assertThat(joint.wallFace()).isEqualTo("left");
+    assertThat(joint.wallFace()).isEqualTo("outside");
     // Two cheeks of 40 x 30, long grain on both sides; the edges look at end grain of the post.
     assertThat(joint.glueLong()).isEqualTo(2 * 40 * 30, within(0.1));
     assertThat(joint.glueOther()).isEqualTo(2 * 10 * 30, within(0.1));

@@ -1,15 +1,46 @@
 package dryfit.solid.exact;
 
-/**
- * A flat face of the result while it is being made.
- *
- * @param plane the plane it lies in
- * @param facing 1 if its outside is in front of the plane, -1 if behind
- * @param origin what made it
- * @param loops point ids; seen from outside the outer loop first and anticlockwise, then the holes
- * @param lines for the edge that starts at each point of a loop, a second plane through it
- */
-record Face(int plane, int facing, String origin, int[][] loops, int[][] lines) {
+/** A flat face of the result while it is being made. */
+final class Face {
+  private final int plane;
+  private final int facing;
+  private final String origin;
+  private final int[][] loops;
+  private final int[][] lines;
+
+  Face(int plane, int facing, String origin, int[][] loops, int[][] lines) {
+    this.plane = plane;
+    this.facing = facing;
+    this.origin = origin;
+    this.loops = loops;
+    this.lines = lines;
+  }
+
+  /** The plane it lies in. */
+  int plane() {
+    return plane;
+  }
+
+  /** 1 if its outside is in front of the plane, -1 if behind. */
+  int facing() {
+    return facing;
+  }
+
+  /** What made it. */
+  String origin() {
+    return origin;
+  }
+
+  /** Point ids; seen from outside the outer loop first and anticlockwise, then the holes. */
+  int[][] loops() {
+    return loops;
+  }
+
+  /** For the edge that starts at each point of a loop, a second plane through it. */
+  int[][] lines() {
+    return lines;
+  }
+
   /** The facet as it is, or turned round. */
   static Face of(Facet facet, boolean turned) {
     int[][] loops = new int[facet.loops.length][];

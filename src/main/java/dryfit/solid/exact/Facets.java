@@ -29,6 +29,9 @@ final class Facets {
   private final Sets merged = new Sets();
   private final KeyMap open = new KeyMap(256);
 
+  /** Zero if the faces of the leaf read last close against each other. */
+  private long imbalance;
+
   Facets(Planes planes, Points points) {
     this.planes = planes;
     this.points = points;
@@ -48,11 +51,15 @@ final class Facets {
     faceStart.clear();
     facePlane.clear();
     faceOrigin.clear();
+    readFaces(mesh, corner);
+    if (imbalance != 0) {
+      throw new IllegalArgumentException(
+          "a shape is not a closed solid: its faces do not all share their edges");
+    }
     if (isInsideOut(mesh, corner)) {
       throw new IllegalArgumentException(
           "a shape is inside out: its faces run clockwise seen from outside");
     }
-    readFaces(mesh, corner);
     loopStart.add(loopCorners.size);
     faceStart.add(loopStart.size - 1);
     joinFaces();
@@ -86,8 +93,12 @@ final class Facets {
   private void readFaces(Mesh mesh, int[] corner) {
     boolean[] bent = new boolean[mesh.faceCount()];
     boolean anyBent = false;
+    imbalance = 0;
     for (int f = 0; f < bent.length; f++) {
       int[][] loops = mesh.loops(f);
+      for (int[] loop : loops) {
+        balance(loop, corner);
+      }
       bent[f] = !readFlat(loops, corner, f);
       anyBent |= bent[f];
     }
@@ -101,6 +112,18 @@ final class Facets {
         System.arraycopy(triangles, 3 * t, loops[0], 0, 3);
         readFlat(loops, corner, mesh.faceOf(t));
       }
+    }
+  }
+
+  /** Adds a number of 64 bits for each edge that runs one way, and takes it off for the other. */
+  private void balance(int[] loop, int[] corner) {
+    for (int i = 0; i < loop.length; i++) {
+      int a = corner[loop[i]];
+      int b = corner[loop[i + 1 < loop.length ? i + 1 : 0]];
+      long mixed = KeyMap.pair(a, b) * 0x9E3779B97F4A7C15L;
+      mixed = (mixed ^ (mixed >>> 29)) * 0xBF58476D1CE4E5B9L;
+      mixed ^= mixed >>> 32;
+      imbalance += a < b ? mixed : a > b ? -mixed : 0;
     }
   }
 

@@ -8,10 +8,7 @@ import java.util.Arrays;
  * right to its left adds {@code times} to the count of one label.
  */
 final class Segments {
-  /**
-   * Bits for a count above a segment: the count just in front of the plane, just behind it, or
-   * neither.
-   */
+  /** Bits of {@link #sides}: the segment counts just in front of the plane, or just behind it. */
   static final int FRONT = 1;
 
   static final int BACK = 2;

@@ -7,6 +7,7 @@ final class Splits {
   private int[] head = new int[64];
   private final IntList splitPoint = new IntList();
   private final IntList splitNext = new IntList();
+  private final IntList listed = new IntList();
   private int[] order = new int[64];
   private double[] lowI = new double[64];
   private double[] highI = new double[64];
@@ -154,8 +155,9 @@ final class Splits {
   void along(int segment, IntList into) {
     into.clear();
     into.add(segments.p[segment]);
-    for (int k = head[segment]; k >= 0; k = splitNext.at[k]) {
-      int point = splitPoint.at[k];
+    listSplits(segment);
+    for (int k = 0; k < listed.size; k++) {
+      int point = listed.at[k];
       int m = into.size;
       while (m > 1 && segments.compare(into.at[m - 1], point) > 0) {
         m--;
@@ -167,5 +169,30 @@ final class Splits {
       }
     }
     into.add(segments.q[segment]);
+  }
+
+  /** Lists the splits of a segment, already nearly sorted if there are many. */
+  private void listSplits(int segment) {
+    listed.clear();
+    for (int k = head[segment]; k >= 0; k = splitNext.at[k]) {
+      listed.add(splitPoint.at[k]);
+    }
+    if (listed.size > 16) {
+      int p = segments.p[segment];
+      int q = segments.q[segment];
+      double di = points.along(q, segments.i) - points.along(p, segments.i);
+      double dj = points.along(q, segments.j) - points.along(p, segments.j);
+      double[] keys = new double[listed.size];
+      for (int k = 0; k < keys.length; k++) {
+        keys[k] =
+            di * points.along(listed.at[k], segments.i)
+                + dj * points.along(listed.at[k], segments.j);
+      }
+      long[] ranks = Ranks.sorted(keys);
+      int[] copy = listed.toArray();
+      for (int k = 0; k < keys.length; k++) {
+        listed.at[k] = copy[(int) ranks[k]];
+      }
+    }
   }
 }

@@ -103,7 +103,17 @@ final class Umbrellas {
   }
 
   /** One rim edge seen along its line from one end: the face hangs on it like a door. */
-  private record Door(int corner, BigInteger[] normal, boolean opensWood) {}
+  private static final class Door {
+    final int corner;
+    final BigInteger[] normal;
+    final boolean opensWood;
+
+    Door(int corner, BigInteger[] normal, boolean opensWood) {
+      this.corner = corner;
+      this.normal = normal;
+      this.opensWood = opensWood;
+    }
+  }
 
   private void pairAround(int firstCorner) {
     int count = 0;
