@@ -25,6 +25,9 @@ final class Gaps {
   private static final double[] ACROSS = {-0.85, 0, 0.85};
   private static final int ROUND_ABOUT = 16;
 
+  /** Cosine of the most that a face of a tenon may lean from the direction it is measured in. */
+  private static final double LOOKS_THAT_WAY = 0.9;
+
   private final Joint joint;
   private final Placed tenoned;
   private final Placed mortised;
@@ -136,7 +139,11 @@ final class Gaps {
     if (!tenoned.rays().inside(from)) {
       return OptionalDouble.empty();
     }
-    double out = tenoned.rays().hits(from, direction).get(0).distance();
+    Rays.Hit leaving = tenoned.rays().hits(from, direction).get(0);
+    if (!ownFace(leaving, direction)) {
+      return OptionalDouble.empty();
+    }
+    double out = leaving.distance();
     if (mortised.rays().inside(from)) {
       return OptionalDouble.of(-out);
     }
@@ -145,6 +152,16 @@ final class Gaps {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(wood.get(0).distance() - out);
+  }
+
+  /**
+   * Whether the line leaves the tenon by a face that looks its way: not by a mitred tip, nor into a
+   * groove that something else has cut.
+   */
+  private boolean ownFace(Rays.Hit hit, Vec3 direction) {
+    String origin = tenoned.mesh().origin(hit.face());
+    boolean own = origin.equals(joint.plan().pointer()) || origin.equals(tenoned.part().pointer());
+    return own && Faces.normal(tenoned.mesh(), hit.face()).dot(direction) > LOOKS_THAT_WAY;
   }
 
   private boolean ownWall(Rays.Hit hit) {
