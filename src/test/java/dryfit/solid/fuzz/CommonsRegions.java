@@ -16,7 +16,7 @@ import org.apache.commons.numbers.core.Precision;
  */
 public final class CommonsRegions {
   /** What it takes for one place, mm; it has no exact arithmetic and needs some room. */
-  private static final Precision.DoubleEquivalence PRECISION =
+  public static final Precision.DoubleEquivalence PRECISION =
       Precision.doubleEquivalenceOfEpsilon(1e-7);
 
   private CommonsRegions() {}

@@ -28,6 +28,9 @@ public final class Laws {
    */
   private static final double MOVED = Math.sqrt(3) * 0x1p-15;
 
+  /** The library for trees of planes is slow: every so many pairs it is asked too. */
+  private static final int ASKED = 5;
+
   private final Kernel kernel;
   private final RandomPair pair;
   private final Map<String, String> broken = new LinkedHashMap<>();
@@ -101,6 +104,10 @@ public final class Laws {
         Cells.volume(Cells.of(off)),
         common.volume,
         slack(off) + bound(common));
+    if (pair.seed() % ASKED == 0) {
+      double size = CommonsRegions.of(rest).getSize();
+      same("tree of planes of the cut", size, cut.volume, slack(rest) + bound(cut));
+    }
   }
 
   private void moved(Csg what, Measured before, Frame by, String how, double more) {
