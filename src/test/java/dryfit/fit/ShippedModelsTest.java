@@ -52,6 +52,7 @@ class ShippedModelsTest {
       Map.of(
           "harbour-armchair/deep tenons", "tenons-meet",
           "kiln-stool/thin seat", "mortise-breaks-out",
+          "orchard-side-chair/tight notch", "parts-collide",
           "orchard-side-chair/unmitred", "tenons-meet");
 
   /** A chair takes seconds to build, and several tests ask for it. */
