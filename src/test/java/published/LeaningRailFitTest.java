@@ -18,6 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * recomputed).
  */
 class LeaningRailFitTest {
+  /** Two steps of the kernel's grid, 2^-14 mm each. */
+  private static final double GRID = 2 / 16384.0;
 
   @ParameterizedTest
   @CsvSource({
@@ -55,23 +57,23 @@ class LeaningRailFitTest {
   @Test
   void leaningMortiseIsShallowerSquareThanAlong() {
     JointFit joint = Fitted.joint(seat(20, 16, 17, "along"), "front end, right");
-    assertThat(joint.depthAlong() / 25.4).isEqualTo(1 + 1 / 16.0, within(1e-9));
+    assertThat(joint.depthAlong() / 25.4).isEqualTo(1 + 1 / 16.0, within(GRID));
     assertThat(joint.depthSquare() / 25.4)
-        .isEqualTo((1 + 1 / 16.0) * 17 / Math.hypot(17, 2), within(1e-9));
-    assertThat(joint.cheek().least().orElseThrow()).isEqualTo(0.1016, within(1e-6));
-    assertThat(joint.cheek().greatest().orElseThrow()).isEqualTo(0.1016, within(1e-6));
-    assertThat(joint.edge().greatest().orElseThrow()).isEqualTo(0.508, within(1e-6));
-    assertThat(joint.bottom().least().orElseThrow()).isEqualTo(25.4 / 16, within(1e-6));
-    assertThat(joint.shoulder().greatest().orElseThrow()).isEqualTo(0, within(1e-6));
+        .isEqualTo((1 + 1 / 16.0) * 17 / Math.hypot(17, 2), within(GRID));
+    assertThat(joint.cheek().least().orElseThrow()).isEqualTo(0.1016, within(GRID));
+    assertThat(joint.cheek().greatest().orElseThrow()).isEqualTo(0.1016, within(GRID));
+    assertThat(joint.edge().greatest().orElseThrow()).isEqualTo(0.508, within(GRID));
+    assertThat(joint.bottom().least().orElseThrow()).isEqualTo(25.4 / 16, within(GRID));
+    assertThat(joint.shoulder().greatest().orElseThrow()).isEqualTo(0, within(GRID));
   }
 
   @Test
   void squareMortiseTakesAnAngledTenon() {
     JointFit joint = Fitted.joint(seat(20, 16, 17, "square"), "front end, right");
-    assertThat(joint.lean()).isEqualTo(0, within(1e-9));
+    assertThat(joint.lean()).isEqualTo(0, within(GRID));
     assertThat(Math.toDegrees(Math.abs(joint.shoulderNarrow()))).isEqualTo(6.710, within(6e-4));
-    assertThat(joint.cheek().greatest().orElseThrow()).isEqualTo(0.1016, within(1e-6));
-    assertThat(joint.shoulder().greatest().orElseThrow()).isEqualTo(0, within(1e-6));
+    assertThat(joint.cheek().greatest().orElseThrow()).isEqualTo(0.1016, within(GRID));
+    assertThat(joint.shoulder().greatest().orElseThrow()).isEqualTo(0, within(GRID));
   }
 
   /** Widths are outside the legs at the seat, depth is between the faces the side rail meets. */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Two parts that claim the same wood: {@code parts-collide}, or {@code tenons-meet} where two
@@ -46,14 +47,14 @@ final class CollisionCheck implements Check {
     return cells.stream().filter(c -> c.bounds().meets(bounds)).toList();
   }
 
-  /** Without what lies in a mortise that one of the two has for the other. */
+  /** Without what lies in a joint that the two have with each other. */
   private static List<Convex> outsideTheirJoints(
       Assembly assembly, List<Convex> cells, int i, int k) {
     List<Convex> holes =
         assembly.chair().joints().stream()
             .filter(
                 j -> j.tenoned() == i && j.mortised() == k || j.tenoned() == k && j.mortised() == i)
-            .flatMap(j -> j.mortise().stream())
+            .flatMap(j -> Stream.concat(j.mortise().stream(), j.tenon().stream()))
             .toList();
     return holes.isEmpty() ? cells : dryfit.solid.Cells.minus(cells, holes);
   }

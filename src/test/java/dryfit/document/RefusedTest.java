@@ -462,7 +462,11 @@ class RefusedTest {
 
   @Test
   void aLeastWallBelowZero() {
-    only(spoiled("\"least-wall\": 6", "\"least-wall\": -6"), "out-of-range", "/fit/least-wall", 7);
+    only(
+        spoiled("\"cheek\": 0.1", "\"cheek\": 0.1, \"least-wall\": -6"),
+        "out-of-range",
+        "/fit/least-wall",
+        7);
   }
 
   @Test

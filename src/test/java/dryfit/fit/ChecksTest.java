@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 
 /** Each check at its limit and beyond, on one upright post and one rail, millimetres. */
 class ChecksTest {
+  /** Two steps of the kernel's grid, mm: what a size that leans may be off by. */
+  private static final double GRID = 2 / 16384.0;
 
   @Test
   void aSoundJointHasNothingToTell() {
@@ -15,9 +17,9 @@ class ChecksTest {
     assertThat(report.findings()).isEmpty();
     assertThat(report.fits()).isTrue();
     JointFit joint = report.joints().get(0);
-    assertThat(joint.depthAlong()).isEqualTo(32, within(1e-9));
+    assertThat(joint.depthAlong()).isEqualTo(32, within(GRID));
     // 50 mm post: 50 - 32 behind; (50 - 10.2) / 2 at the sides.
-    assertThat(joint.wall().orElseThrow()).isEqualTo(18, within(1e-6));
+    assertThat(joint.wall().orElseThrow()).isEqualTo(18, within(GRID));
     assertThat(joint.wallFace()).isEqualTo("outside");
     // Two cheeks of 40 x 30, long grain on both sides; the edges look at end grain of the post.
     assertThat(joint.glueLong()).isEqualTo(2 * 40 * 30, within(0.1));
@@ -34,9 +36,9 @@ class ChecksTest {
             f -> {
               assertThat(f.check()).isEqualTo("thin-wall");
               assertThat(f.severity()).isEqualTo(Severity.LOOK);
-              assertThat(f.measured()).isEqualTo(5.5, within(1e-6));
+              assertThat(f.measured()).isEqualTo(5.5, within(GRID));
               assertThat(f.limit()).isEqualTo(6);
-              assertThat(f.margin()).isEqualTo(-0.5, within(1e-6));
+              assertThat(f.margin()).isEqualTo(-0.5, within(GRID));
               assertThat(f.pointer()).isEqualTo("/joints/rail to post/length");
             });
     assertThat(thin.fits()).isTrue();
@@ -59,7 +61,7 @@ class ChecksTest {
     FitReport report =
         Fitted.of(document("", "\"through\": true, \"proud\": 5", "0.1", "0.5", "2", ""));
     assertThat(report.findings()).isEmpty();
-    assertThat(report.joints().get(0).depthAlong()).isEqualTo(50, within(1e-6));
+    assertThat(report.joints().get(0).depthAlong()).isEqualTo(50, within(GRID));
     assertThat(report.joints().get(0).bottom().least()).isEmpty();
   }
 
@@ -73,7 +75,7 @@ class ChecksTest {
         .satisfies(
             f -> {
               assertThat(f.check()).isEqualTo("tenon-loose");
-              assertThat(f.measured()).isEqualTo(0.2, within(1e-6));
+              assertThat(f.measured()).isEqualTo(0.2, within(GRID));
               assertThat(f.source().kind()).isEqualTo(Source.Kind.PUBLISHED);
             });
   }
@@ -92,7 +94,7 @@ class ChecksTest {
         .anySatisfy(
             f -> {
               assertThat(f.check()).isEqualTo("tenon-too-fat");
-              assertThat(f.measured()).isEqualTo(-0.2, within(1e-6));
+              assertThat(f.measured()).isEqualTo(-0.2, within(GRID));
             });
     assertThat(report.fits()).isFalse();
   }
@@ -149,7 +151,7 @@ class ChecksTest {
               assertThat(f.parts()).containsExactly("bar", "rail");
               // The rail's top is at 300 and it is 60 high: the bar's 20 x 20 lies wholly in its
               // height.
-              assertThat(f.measured()).isEqualTo(20, within(1e-6));
+              assertThat(f.measured()).isEqualTo(20, within(GRID));
             });
   }
 

@@ -193,7 +193,10 @@ final class Filling {
     double cx = px[id[candidate]];
     double cy = py[id[candidate]];
     int best = candidate;
-    double least = slope(candidate, hx, hy);
+    // A corner that earlier bridges end at is in the ring more than once, each time with other wood
+    // beside it; the one found first may look away from the hole.
+    double least =
+        seesInside(candidate, hole) ? slope(candidate, hx, hy) : Double.POSITIVE_INFINITY;
     int n = start;
     do {
       double x = px[id[n]];
