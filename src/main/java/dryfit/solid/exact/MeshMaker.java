@@ -67,12 +67,13 @@ final class MeshMaker {
       int drop = planes.drop[face.plane()];
       boolean front = face.facing() > 0;
       int view = front ? drop : 3 + drop;
+      double[] across = at[(drop + (front ? 1 : 2)) % 3];
+      double[] up = at[(drop + (front ? 2 : 1)) % 3];
       if (fillings[view] == null) {
-        double[] i = at[(drop + 1) % 3];
-        double[] j = at[(drop + 2) % 3];
-        fillings[view] = new Filling(front ? i : j, front ? j : i, triangles);
+        fillings[view] = new Filling(across, up, triangles);
       }
       fillings[view].fill(loops[f]);
+      loops[f] = Slits.closed(loops[f], across, up);
       while (3 * faceOfTriangle.size < triangles.size) {
         faceOfTriangle.add(f);
       }
