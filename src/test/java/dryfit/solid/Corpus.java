@@ -36,6 +36,8 @@ public final class Corpus {
   /**
    * What a case asks for; what is missing is not asked.
    *
+   * @param onGrid the volume once the corners are on the grid of the exact kernel, worked out in
+   *     rational numbers (signed tetrahedra, clipped); for what JCSG cannot do or is not sure of
    * @param refused part of the message with which a kernel must refuse it
    * @param knownWrong kernel name to the reason why it fails the case for now
    */
@@ -49,6 +51,7 @@ public final class Corpus {
       OptionalInt genus,
       OptionalInt faces,
       OptionalInt points,
+      OptionalDouble onGrid,
       Optional<String> refused,
       Map<String, String> knownWrong) {
     @Override
@@ -90,6 +93,7 @@ public final class Corpus {
         whole(json, "genus"),
         whole(json, "faces"),
         whole(json, "points"),
+        decimal(json, "onGrid"),
         Optional.of(json.path("refused")).filter(JsonNode::isString).map(JsonNode::asString),
         Map.copyOf(wrong));
   }

@@ -14,7 +14,7 @@ import java.util.List;
 final class Facets {
   private final Planes planes;
   private final Points points;
-  private final int coarser;
+  private final Grid grid;
   final List<Facet> all = new ArrayList<>();
 
   /** Corners of the raw faces of the leaf at work, one loop after another. */
@@ -33,10 +33,10 @@ final class Facets {
   /** Zero if the faces of the leaf read last close against each other. */
   private long imbalance;
 
-  Facets(Planes planes, Points points, int coarser) {
+  Facets(Planes planes, Points points, Grid grid) {
     this.planes = planes;
     this.points = points;
-    this.coarser = coarser;
+    this.grid = grid;
   }
 
   /** Adds the facets of one leaf and returns how many there are now. */
@@ -46,9 +46,7 @@ final class Facets {
     for (int i = 0; i < corner.length; i++) {
       corner[i] =
           points.corner(
-              Grid.snap(xyz[3 * i], coarser),
-              Grid.snap(xyz[3 * i + 1], coarser),
-              Grid.snap(xyz[3 * i + 2], coarser));
+              grid.snap(xyz[3 * i]), grid.snap(xyz[3 * i + 1]), grid.snap(xyz[3 * i + 2]));
     }
     loopCorners.clear();
     loopStart.clear();
