@@ -53,7 +53,8 @@ public final class ChairBuilder {
   /**
    * The chair, or everything that keeps it from being built.
    *
-   * @throws KernelFailure if a solid could not be made; the message names the part
+   * @throws KernelFailure if a solid could not be made; the message names the part and, where that
+   *     can be known, the joints
    */
   public static Reading<Chair> build(Design design, Kernel kernel) {
     return new ChairBuilder(design, kernel).build();
@@ -261,8 +262,7 @@ public final class ChairBuilder {
     try {
       mesh = kernel.evaluate(finished);
     } catch (KernelFailure failure) {
-      throw new KernelFailure(
-          label(stock) + ": " + failure.getMessage(), failure.operands(), failure);
+      throw FailedPart.named(label(stock), design.joints(), kernel, failure);
     }
     List<Convex> cells =
         Cells.minus(bodyCells, cuts.stream().flatMap(c -> Cells.of(c).stream()).toList());

@@ -76,7 +76,8 @@ public final class Main {
     return Exit.USAGE.code();
   }
 
-  private static int ourFault(Throwable fault, String[] args, PrintStream err) {
+  /** Says that something is our fault, and where the details are. */
+  static int ourFault(Throwable fault, String[] args, PrintStream err) {
     String what = Optional.ofNullable(fault.getMessage()).orElse(fault.getClass().getSimpleName());
     String where =
         Details.keep(fault, args)

@@ -11,8 +11,8 @@ import java.util.List;
  * <p>A mesh that left the {@code solid} floor is closed: every directed edge of a triangle is
  * matched exactly once by its reverse, no triangle is degenerate, and no point is unused. Where
  * wood only touches wood along an edge or at a corner, each side has points of its own in that
- * place; everywhere else one place is one point. The loops of the faces run through every point that lies on them, so loops
- * are closed against each other in the same way.
+ * place; everywhere else one place is one point. The loops of the faces run through every point
+ * that lies on them, so loops are closed against each other in the same way.
  *
  * <p>Every face carries its origin: a JSON pointer to the part or joint in the document that made
  * it.

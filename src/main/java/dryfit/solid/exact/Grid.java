@@ -1,6 +1,7 @@
 package dryfit.solid.exact;
 
 import dryfit.geometry.Mesh;
+import dryfit.measure.Tolerances;
 import java.util.List;
 import java.util.Locale;
 
@@ -11,7 +12,7 @@ import java.util.Locale;
  * doubled as often as they need, up to 2^-8 mm, 4 micrometres, within 131,072 mm.
  */
 final class Grid {
-  private static final double FINEST = 0x1p-14;
+  private static final double FINEST = Tolerances.gridStep();
 
   /** How often the step is doubled at most, to reach far. */
   private static final int FARTHEST = 6;
