@@ -1,6 +1,5 @@
 package dryfit.geometry;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -50,7 +49,10 @@ public final class Mesh {
       throw new IllegalArgumentException("the arrays of a mesh do not belong together");
     }
     this.xyz = xyz.clone();
-    this.faces = Arrays.stream(faces).map(Mesh::copy).toArray(int[][][]::new);
+    this.faces = new int[faces.length][][];
+    for (int f = 0; f < faces.length; f++) {
+      this.faces[f] = copy(faces[f]);
+    }
     this.triangles = triangles.clone();
     this.faceOfTriangle = faceOfTriangle.clone();
     this.originOfFace = originOfFace.clone();
@@ -58,7 +60,11 @@ public final class Mesh {
   }
 
   private static int[][] copy(int[][] loops) {
-    return Arrays.stream(loops).map(int[]::clone).toArray(int[][]::new);
+    int[][] out = new int[loops.length][];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = loops[i].clone();
+    }
+    return out;
   }
 
   public int pointCount() {

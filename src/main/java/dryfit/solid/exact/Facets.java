@@ -175,14 +175,18 @@ final class Facets {
       return loops.length == 1 && loops[0].length == 3;
     }
     int o = loopCorners.at[firstCorner];
-    int plane = planes.add(nx, ny, nz, (int) points.x[o], (int) points.y[o], (int) points.z[o]);
-    for (int i = firstCorner; i < loopCorners.size; i++) {
-      if (points.cornerSide(loopCorners.at[i], plane / 2) != 0) {
+    for (int i = firstCorner + 1; i < loopCorners.size; i++) {
+      int c = loopCorners.at[i];
+      long dx = (long) (points.x[c] - points.x[o]);
+      long dy = (long) (points.y[c] - points.y[o]);
+      long dz = (long) (points.z[c] - points.z[o]);
+      if (Exact.dot(nx, ny, nz, dx, dy, dz) != 0) {
         loopCorners.size = firstCorner;
         loopStart.size = firstLoop;
         return false;
       }
     }
+    int plane = planes.add(nx, ny, nz, (int) points.x[o], (int) points.y[o], (int) points.z[o]);
     faceStart.add(firstLoop);
     facePlane.add(plane);
     faceOrigin.add(origin);
