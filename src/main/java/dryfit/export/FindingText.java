@@ -52,7 +52,8 @@ final class FindingText {
               + style.quantity(f.margin(), f.unit());
       add(out, "", figures);
     }
-    add(out, "limit from ", source(f.source()));
+    String limit = f.source().limit();
+    add(out, (limit.isEmpty() ? "limit" : limit) + " from ", source(f.source()));
     if (!f.parts().isEmpty()) {
       add(out, "parts ", String.join("; ", f.parts()));
     }

@@ -61,6 +61,7 @@ public final class FitJson {
     ObjectNode source = out.putObject("source");
     source.put("kind", word(f.source().kind()));
     source.put("text", f.source().text());
+    source.put("limit", f.source().limit());
     out.put("message", f.message());
     out.put("pointer", f.pointer());
     out.set("at", place(f.at()));

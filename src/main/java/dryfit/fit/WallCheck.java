@@ -2,6 +2,7 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.FitLimit;
 import dryfit.fit.Finding.Severity;
 import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
@@ -37,7 +38,8 @@ final class WallCheck implements Check {
 
   private static Optional<Finding> toOutside(Assembly assembly, JointFit fit) {
     Joint joint = fit.joint();
-    double limit = joint.plan().fit().leastWall();
+    Limit least = Limit.of(assembly.chair().design(), FitLimit.LEAST_WALL, joint);
+    double limit = least.value();
     double wall = fit.wall().orElse(Double.POSITIVE_INFINITY);
     if (wall >= limit - Tolerances.contact()) {
       return Optional.empty();
@@ -50,7 +52,7 @@ final class WallCheck implements Check {
             .part(part)
             .joint(joint)
             .atLeast(limit, wall)
-            .source(leastWall(joint))
+            .source(least.source())
             .says(
                 out
                     ? "The mortise of \""
@@ -83,15 +85,13 @@ final class WallCheck implements Check {
                 WallLeft.of(assembly, joint).at()));
   }
 
-  private static Source leastWall(Joint joint) {
-    return joint.plan().fit().leastWall() == 6
-        ? Source.commonPractice("about a quarter inch of wood beside a mortise")
-        : Source.maker("fit/least-wall");
-  }
-
   private static Optional<Finding> between(Assembly assembly, Joint a, Joint b) {
     Part part = assembly.mortised(a).part();
-    double limit = Math.min(a.plan().fit().leastWall(), b.plan().fit().leastWall());
+    Limit least = Limit.of(assembly.chair().design(), FitLimit.LEAST_WALL, a);
+    Limit other = Limit.of(assembly.chair().design(), FitLimit.LEAST_WALL, b);
+    least = other.value() < least.value() ? other : least;
+    double limit = least.value();
+    Source source = least.source();
     List<Convex> first = inWood(a);
     List<Convex> second = inWood(b);
     Optional<Overlap> overlap = Overlap.between(first, second);
@@ -132,7 +132,7 @@ final class WallCheck implements Check {
                     .joint(a)
                     .joint(b)
                     .atLeast(limit, d.length())
-                    .source(leastWall(a))
+                    .source(source)
                     .says(
                         "Between the mortises of \""
                             + a.label()
