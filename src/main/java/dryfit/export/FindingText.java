@@ -26,7 +26,7 @@ final class FindingText {
   private static boolean sameOfTheOtherHand(Finding a, Finding b) {
     return a.check().equals(b.check())
         && a.pointer().equals(b.pointer())
-        && !a.parts().equals(b.parts())
+        && !(a.parts().equals(b.parts()) && a.joints().equals(b.joints()))
         && mirrored(a.message()).equals(mirrored(b.message()));
   }
 
