@@ -68,8 +68,6 @@ public record JointDetail(
   /**
    * How far the faces of the tenoned part stand back from those of the other, along the mouth, mm;
    * below zero they stand proud. A pair of faces that does not look the same way has no entry.
-   *
-   * @param face the side in a maker's word
    */
   public record Reveal(List<Setback> sides) {
     public Reveal {
@@ -77,6 +75,10 @@ public record JointDetail(
     }
   }
 
-  /** One pair of faces. */
+  /**
+   * One pair of faces.
+   *
+   * @param face the side in a maker's word
+   */
   public record Setback(String face, double by) {}
 }

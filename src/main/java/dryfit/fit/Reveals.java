@@ -1,12 +1,14 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.document.PartPlan;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointDetail.Reveal;
 import dryfit.fit.JointDetail.Setback;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,6 +30,9 @@ final class Reveals {
     Vec3 across = tenoned.part().frame().z().across(n);
     Vec3 along = mortised.part().frame().x().across(n);
     boolean uprightPart = Math.abs(tenoned.part().frame().z().dot(n)) > 0.7;
+    if (mortised.part().plan() instanceof PartPlan.Panel) {
+      return Optional.empty();
+    }
     // Along the mortised part there is no face to stand back from.
     boolean intoAnEnd = along.length() < 0.5;
     if (uprightPart
@@ -45,6 +50,7 @@ final class Reveals {
             new Setback(Assembly.facing(way, joint.at()), other.getAsDouble() - own.getAsDouble()));
       }
     }
+    sides.sort(Comparator.comparing(Setback::face));
     return sides.isEmpty() ? Optional.empty() : Optional.of(new Reveal(sides));
   }
 

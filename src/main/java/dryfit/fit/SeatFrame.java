@@ -18,6 +18,9 @@ import java.util.Optional;
  * from the front and from the back, and whether its corners are level.
  */
 final class SeatFrame {
+  /** Rails of one seat meet a leg at heights no farther apart than this, mm. */
+  private static final double NEAR = 80;
+
   private final Assembly assembly;
   private final Legs legs;
 
@@ -39,31 +42,25 @@ final class SeatFrame {
     for (int i = 0; i < 4; i++) {
       corners.add(new ArrayList<>());
     }
-    for (int i = 0; i < 4; i++) {
-      int leg = legs.parts().get(i);
-      int next = legs.parts().get((i + 1) % 4);
-      // The widest part between two legs is the rail of the seat; stretchers and arms are slender.
-      int rail = -1;
-      double widest = 0;
-      for (Joint a : assembly.chair().joints()) {
-        boolean ties =
-            a.mortised() == leg
-                && !Legs.stands(assembly.part(a.tenoned()))
-                && assembly.chair().joints().stream()
-                    .anyMatch(b -> b.tenoned() == a.tenoned() && b.mortised() == next);
-        double wide = ties ? assembly.part(a.tenoned()).part().blank().width() : 0;
-        if (wide > widest) {
-          widest = wide;
-          rail = a.tenoned();
-        }
-      }
-      for (Joint j : assembly.chair().joints()) {
-        if (j.tenoned() == rail && j.mortised() == leg) {
-          corners.get(i).add(j);
-        } else if (j.tenoned() == rail && j.mortised() == next) {
-          corners.get((i + 1) % 4).add(j);
-        }
-      }
+    // The widest part from front to back is the rail of the seat; stretchers and arms are slender.
+    for (int side = 1; side < 4; side += 2) {
+      int from = legs.parts().get(side);
+      int to = legs.parts().get((side + 1) % 4);
+      Optional<Joint> rail =
+          ties(assembly, from, to).stream()
+              .reduce((a, b) -> wide(assembly, b) > wide(assembly, a) ? b : a);
+      rail.ifPresent(r -> add(assembly, legs, corners, r.tenoned()));
+    }
+    // Across, it is the one nearest in height to these.
+    for (int side = 0; side < 4; side += 2) {
+      int leg = side;
+      int from = legs.parts().get(side);
+      int to = legs.parts().get((side + 1) % 4);
+      Optional<Joint> rail =
+          ties(assembly, from, to).stream()
+              .filter(j -> off(corners.get(leg), j) <= NEAR)
+              .reduce((a, b) -> off(corners.get(leg), b) < off(corners.get(leg), a) ? b : a);
+      rail.ifPresent(r -> add(assembly, legs, corners, r.tenoned()));
     }
     if (corners.stream().allMatch(List::isEmpty)) {
       for (int i = 0; i < 4; i++) {
@@ -77,6 +74,36 @@ final class SeatFrame {
     return corners.stream().anyMatch(List::isEmpty)
         ? Optional.empty()
         : Optional.of(new SeatFrame(assembly, legs, corners));
+  }
+
+  /** The joints in one leg of parts that lie and go into another leg too. */
+  private static List<Joint> ties(Assembly assembly, int leg, int other) {
+    List<Joint> joints = assembly.chair().joints();
+    return joints.stream()
+        .filter(a -> a.mortised() == leg && !Legs.stands(assembly.part(a.tenoned())))
+        .filter(
+            a -> joints.stream().anyMatch(b -> b.tenoned() == a.tenoned() && b.mortised() == other))
+        .toList();
+  }
+
+  private static void add(Assembly assembly, Legs legs, List<List<Joint>> corners, int rail) {
+    for (Joint j : assembly.chair().joints()) {
+      int corner = legs.parts().indexOf(j.mortised());
+      if (j.tenoned() == rail && corner >= 0) {
+        corners.get(corner).add(j);
+      }
+    }
+  }
+
+  private static double wide(Assembly assembly, Joint joint) {
+    return assembly.tenoned(joint).part().blank().width();
+  }
+
+  private static double off(List<Joint> corner, Joint joint) {
+    return corner.stream()
+        .mapToDouble(j -> Math.abs(j.at().z() - joint.at().z()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   List<FrameSquare> squares() {

@@ -7,6 +7,7 @@ import dryfit.fit.JointDetail.Wall;
 import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import dryfit.solid.Distance;
 import java.util.ArrayList;
@@ -24,6 +25,9 @@ import java.util.OptionalDouble;
  * @param thinnest one entry a side, the least first
  */
 record WallLeft(List<Thinnest> thinnest) {
+
+  /** Places that differ in depth by less are equally near to a face, mm. */
+  private static final double EVEN = 0.02;
 
   /**
    * Where a side is thinnest.
@@ -91,10 +95,31 @@ record WallLeft(List<Thinnest> thinnest) {
       Distance d = Distance.toPolygon(cell, corners);
       if (d.length() < most) {
         most = d.length();
-        best = new Thinnest(face, end, d.length(), d.onFirst());
+        Vec3 toFace = d.onSecond().minus(d.onFirst());
+        best = new Thinnest(face, end, d.length(), nearest(hole, toFace, d.onFirst()));
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /**
+   * The middle of that side of the hole which is nearest to a face: a corner, an edge or a side.
+   */
+  private static Vec3 nearest(List<Convex> hole, Vec3 toFace, Vec3 otherwise) {
+    if (toFace.length() <= Tolerances.contact()) {
+      return otherwise;
+    }
+    Vec3 way = toFace.unit();
+    double high = hole.stream().mapToDouble(c -> c.reach(way)).max().orElse(0);
+    if (high > otherwise.dot(way) + EVEN) {
+      return otherwise;
+    }
+    List<Vec3> corners =
+        hole.stream()
+            .flatMap(c -> c.points().stream())
+            .filter(p -> p.dot(way) >= high - EVEN)
+            .toList();
+    return Box.around(corners).middle();
   }
 
   OptionalDouble least() {
