@@ -103,7 +103,7 @@ public record ChairMeasure(
    * @param slope the greatest angle between them, radians
    * @param steepest where that is, chair space
    * @param fibre the shortest unbroken fibre through the middle line, mm; infinite if all run out
-   *     at the ends
+   *     at an end
    * @param shortest where that is
    */
   public record GrainRun(

@@ -15,7 +15,8 @@ import java.util.Optional;
 /**
  * The grain of a part against the part's own middle line, which runs through the middles of its
  * sections from shoulder to shoulder; and the fibres through that line, each as long as it stays in
- * the part. A fibre that a mortise cuts counts as whole: the joint's own checks look at that.
+ * the part. A fibre that runs out at an end of the part, or that only a mortise cuts, counts as
+ * whole: the joint's own checks look at mortises.
  */
 final class GrainLine {
   private GrainLine() {}
@@ -90,10 +91,10 @@ final class GrainLine {
     return out;
   }
 
-  /** The length of the fibre through a place; infinite if it runs out at both ends of the part. */
+  /** The length of the fibre through a place; infinite if it runs out at an end of the part. */
   private static double fibre(Placed placed, Vec3 at, Vec3 grain) {
     double sum = 0;
-    boolean aside = false;
+    boolean aside = true;
     for (int sign = -1; sign <= 1; sign += 2) {
       Rays.Hit out = null;
       for (Rays.Hit hit : placed.rays().hits(at, grain.times(sign))) {
@@ -108,7 +109,7 @@ final class GrainLine {
       }
       sum += out.distance();
       Vec3 n = Faces.normal(placed.mesh(), out.face());
-      aside |= Math.abs(n.dot(placed.part().frame().x())) < END;
+      aside &= Math.abs(n.dot(placed.part().frame().x())) < END;
     }
     return aside ? sum : Double.POSITIVE_INFINITY;
   }

@@ -18,7 +18,8 @@ import java.util.Optional;
 /**
  * {@code reveal-uneven}: the outside face of a part stands back from its neighbours by different
  * amounts at its two ends, or on the right and on the left. What the document wants different is
- * not told. Exactly at the limit passes.
+ * not told, nor is a part between two others that it places by anything but an outside reveal.
+ * Exactly at the limit passes.
  */
 final class RevealCheck implements Check {
   @Override
@@ -71,7 +72,11 @@ final class RevealCheck implements Check {
 
   /** By how much the document itself wants the first end farther back than the second. */
   private static double wanted(Assembly assembly, Joint a, Joint b) {
-    Optional<Reveal> reveal = reveal(assembly.tenoned(a).part().plan());
+    PartPlan plan = assembly.tenoned(a).part().plan();
+    if (plan instanceof PartPlan.Straight s && s.placement() instanceof PartPlan.Placement.Run) {
+      return 0;
+    }
+    Optional<Reveal> reveal = reveal(plan);
     if (reveal.isEmpty() || reveal.get().from() != Reveal.From.OUTSIDE) {
       return Double.NaN;
     }
