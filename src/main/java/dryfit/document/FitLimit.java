@@ -62,7 +62,9 @@ public enum FitLimit {
       Kind.LENGTH,
       12.7,
       true,
-      "at least half an inch of leg above a mortise, or the short grain there splits out"),
+      true,
+      "at least half an inch of leg above a mortise, or the short grain there splits out:"
+          + " furnituremaking.us, A sturdy leg-to-apron joint"),
   POST_WALL(
       "post-wall",
       Kind.LENGTH,
@@ -82,7 +84,8 @@ public enum FitLimit {
       Kind.LENGTH,
       12.7,
       true,
-      "half an inch of solid wood round a hole in an arm"),
+      true,
+      "half an inch of solid wood round a hole in an arm: furnituremaking.us, Installing the arm"),
   ARM_TENON_LEAST(
       "arm-tenon-least",
       Kind.LENGTH,

@@ -81,7 +81,11 @@ final class SideRailCheck implements Check {
         .filter(p -> p.part().blank().length() < SHORT * rail)
         .filter(p -> near(p.bounds(), joint.at()))
         .filter(p -> touches(p, assembly.tenoned(joint)))
-        .anyMatch(p -> others.stream().anyMatch(o -> o != p && touches(p, o)));
+        .anyMatch(p -> others.stream().anyMatch(o -> !label(o).equals(label(p)) && touches(p, o)));
+  }
+
+  private static String label(Placed placed) {
+    return placed.part().label();
   }
 
   private static boolean near(Box box, Vec3 at) {
