@@ -73,7 +73,8 @@ final class Umbrellas {
 
   /**
    * Where two edges that lie on each other end at the same vertices at both ends, nothing would
-   * tell them apart (only where four or more faces meet at an edge can that be); each gets a vertex of its own in its middle.
+   * tell them apart (only where four or more faces meet at an edge can that be); each gets a vertex
+   * of its own in its middle.
    */
   private void markTwins() {
     KeyMap first = new KeyMap(middleOf.length / 2);
