@@ -2,6 +2,7 @@ package dryfit.solid.exact;
 
 import dryfit.geometry.Mesh;
 import dryfit.geometry.MeshFailure;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
 import dryfit.solid.KernelFailure;
@@ -27,6 +28,11 @@ public final class ExactKernel implements Kernel {
    */
   public static double farthestMove(Mesh solid) {
     return Math.sqrt(3) / 2 * Grid.over(List.of(solid), 0).mm(1);
+  }
+
+  @Override
+  public double step() {
+    return Tolerances.sameShape();
   }
 
   @Override
