@@ -91,6 +91,10 @@ public final class ChairBuilder {
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
     if (problems.isEmpty()) {
       fillPanels(placed, bodies, cuts);
+      drivePins(joints, placed, bodies, cuts);
+    }
+    if (problems.isEmpty()) {
+      cutNotches(placed, bodies, cuts);
     }
     if (!problems.isEmpty()) {
       return new Reading.Refused<>(problems);
@@ -212,7 +216,7 @@ public final class ChairBuilder {
   private void fillPanels(
       Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
     for (PartPlan plan : design.parts()) {
-      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isFilling(panel)) {
+      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isLate(panel)) {
         continue;
       }
       for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
@@ -228,7 +232,11 @@ public final class ChairBuilder {
       Map<String, Csg> bodies,
       Map<String, List<Csg>> cuts) {
     List<PanelFiller.Around> around = new ArrayList<>();
-    for (PartRef ref : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
+    boolean loose = panel.shape() instanceof PartPlan.PanelShape.DropsInto;
+    for (PartRef ref :
+        loose
+            ? ((PartPlan.PanelShape.DropsInto) panel.shape()).parts()
+            : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
       Hand of = ref.hand();
       if (of == Hand.NONE && placed.get(key(ref.part(), Hand.NONE)) == null) {
         of = hand == Hand.NONE ? Hand.RIGHT : hand;
@@ -243,12 +251,60 @@ public final class ChairBuilder {
                   .map(c -> c.placed(stock.frame()))
                   .toList()));
     }
+    if (loose) {
+      Stock stock = DropIn.of(panel, hand, around);
+      placed.put(key(panel.name(), hand), stock);
+      bodies.put(key(panel.name(), hand), stock.shape());
+      return;
+    }
     PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around);
     placed.put(key(panel.name(), hand), filled.stock());
     bodies.put(key(panel.name(), hand), filled.stock().shape());
     for (PanelFiller.Around a : around) {
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
+    }
+  }
+
+  // ---- pins and notches ----
+
+  private void drivePins(
+      List<Made> joints,
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts) {
+    for (PartPlan plan : design.parts()) {
+      if (plan instanceof PartPlan.Pin pin) {
+        attempt(
+            () -> {
+              for (PinMaker.Driven driven : PinMaker.of(pin, joints)) {
+                String own = key(pin.name(), driven.stock().hand());
+                placed.put(own, driven.stock());
+                bodies.put(own, driven.stock().shape());
+                cut(cuts, driven.joint().of().mortised(), driven.holeInMortised());
+                cut(cuts, driven.joint().of().tenoned(), driven.holeInTenoned());
+              }
+            });
+      }
+    }
+  }
+
+  private static void cut(Map<String, List<Csg>> cuts, Stock from, Csg hole) {
+    cuts.computeIfAbsent(key(from.name(), from.hand()), k -> new ArrayList<>())
+        .add(Shapes.localTo(hole, from.frame()));
+  }
+
+  private void cutNotches(
+      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
+    Notches notches = new Notches(placed, bodies);
+    for (Map.Entry<String, Stock> each : placed.entrySet()) {
+      attempt(
+          () -> {
+            List<Csg> tools = notches.of(each.getValue());
+            if (!tools.isEmpty()) {
+              cuts.computeIfAbsent(each.getKey(), k -> new ArrayList<>()).addAll(tools);
+            }
+          });
     }
   }
 
