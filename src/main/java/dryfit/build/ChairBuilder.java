@@ -10,10 +10,8 @@ import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
-import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Plane;
-import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
@@ -322,7 +320,6 @@ public final class ChairBuilder {
     }
     List<Convex> cells =
         Cells.minus(bodyCells, cuts.stream().flatMap(c -> Cells.of(c).stream()).toList());
-    Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
     return new Part(
         stock.plan(),
         stock.hand(),
@@ -331,7 +328,7 @@ public final class ChairBuilder {
         body,
         bodyCells,
         new Solid(mesh, cells),
-        new Part.Blank(size.x(), size.y(), size.z()),
+        Part.Blank.around(bodyCells, stock.plan().common().cuts().oversize()),
         stock.grain());
   }
 

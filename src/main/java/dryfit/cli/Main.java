@@ -55,6 +55,7 @@ public final class Main {
     commands.addSubcommand(new SolidsCommand(screen));
     commands.addSubcommand(new PictureCommand(screen));
     commands.addSubcommand(new VariantsCommand(screen));
+    commands.addSubcommand(new StepsCommand(screen));
     commands.getSubcommands().values().forEach(Main::withHelp);
     commands.setUsageHelpWidth(80);
     return commands;
@@ -113,7 +114,7 @@ public final class Main {
     @Override
     public void run() {
       throw new ParameterException(
-          spec.commandLine(), "say what to do: fit, solids, picture or variants");
+          spec.commandLine(), "say what to do: fit, solids, picture, variants or steps");
     }
   }
 }

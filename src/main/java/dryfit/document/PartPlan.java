@@ -177,10 +177,34 @@ public sealed interface PartPlan {
       implements PartPlan {}
 
   /** A part turned about its length; diameters between the stations run straight, or smoothly. */
-  record Turned(Common common, Placement placement, List<Station> stations, boolean smooth)
+  record Turned(
+      Common common,
+      Placement placement,
+      List<Station> stations,
+      boolean smooth,
+      List<Detail> details)
       implements PartPlan {
     public Turned {
       stations = List.copyOf(stations);
+      details = List.copyOf(details);
+    }
+  }
+
+  /**
+   * A bead, cove or fillet on a turning; in order along it.
+   *
+   * @param at its middle, along from the start
+   * @param high how far it stands out of the turning, or goes into it
+   */
+  record Detail(Kind kind, double at, double wide, double high, String pointer) {
+    /** What it is. */
+    public enum Kind {
+      /** A round that stands out: an arc of a circle. */
+      BEAD,
+      /** A hollow that goes in: an arc of a circle. */
+      COVE,
+      /** A flat band between square steps. */
+      FILLET
     }
   }
 

@@ -45,7 +45,7 @@ final class PartReader {
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("diameter", "diameters", "smooth", "foot"))));
+                List.of("diameter", "diameters", "smooth", "foot", "details"))));
     KEYS.put(
         "panel",
         keys(
@@ -264,6 +264,11 @@ final class PartReader {
     } else {
       part.need("diameters");
     }
-    return new PartPlan.Turned(common, placement, stations, part.flag("smooth", false));
+    return new PartPlan.Turned(
+        common,
+        placement,
+        stations,
+        part.flag("smooth", false),
+        new DetailReader(context, part).read());
   }
 }

@@ -42,6 +42,8 @@ class FormsRefusedBuildTest {
         "'form': 'peg', 'pair': true, 'in-joint': 'rail to leg', 'from-shoulder': 90, 'diameter': 6 | mortise-misses | /from-shoulder",
         // Its cheeks look to the front and back.
         "'form': 'peg', 'pair': true, 'in-joint': 'rail to leg', 'from-shoulder': 8, 'diameter': 6, 'driven-from': 'top' | absent-face | /driven-from",
+        "'form': 'turned', 'diameter': 20, 'from': [0, 100, 0], 'to': [0, 100, 90], 'details': [ { 'bead': { 'at': 3, 'wide': 10, 'high': 2 } } ] | out-of-range | /details/0/bead/at",
+        "'form': 'turned', 'diameter': 20, 'from': [0, 100, 0], 'to': [0, 100, 90], 'details': [ { 'cove': { 'at': 30, 'wide': 30, 'deep': 10 } } ] | out-of-range | /details/0/cove/deep",
         // It stops short of the floor.
         "'form': 'sawn', 'stands-at': [0, 100, 10], 'thickness': 20, 'side': [[0, 0], [30, 0], [30, 300], [0, 300]], 'foot': 'floor' | no-foot | /foot",
         "'form': 'straight', 'section': [30, 30], 'from': [0, 100, 0], 'to': [0, 300, 10], 'foot': 'floor' | conflict | /foot",

@@ -32,11 +32,13 @@ class FormsRefusedTest {
   private static final String WEDGE =
       "\"form\": \"wedge\", \"pair\": true, \"in-joint\": \"rail to post\", \"from-shoulder\": 8,"
           + " \"width\": 20, \"head\": 6, \"tip\": 4";
+  private static final String ROD =
+      "\"form\": \"turned\", \"diameter\": 30, \"from\": [0, 90, 0], \"to\": [0, 90, 400]";
   private static final String LEG =
       "\"form\": \"straight\", \"section\": [30, 30], \"from\": [0, 90, 0], \"to\": [0, 90, 400]";
 
   @ParameterizedTest
-  @CsvSource({"SEAT", "BLOCK", "PEG", "WEDGE", "LEG"})
+  @CsvSource({"SEAT", "BLOCK", "PEG", "WEDGE", "ROD", "LEG"})
   void eachIsSoundAsItStands(String form) {
     Samples.document(chair(text(form)));
   }
@@ -47,6 +49,7 @@ class FormsRefusedTest {
       case "BLOCK" -> BLOCK;
       case "PEG" -> PEG;
       case "WEDGE" -> WEDGE;
+      case "ROD" -> ROD;
       default -> LEG;
     };
   }
@@ -80,6 +83,10 @@ class FormsRefusedTest {
         "WEDGE | 'tip': 6 | out-of-range | /parts/it/tip",
         "WEDGE | 'tip': 0 | not-positive | /parts/it/tip",
         "WEDGE | 'offset': 1 | unknown-key | /parts/it/offset",
+        "ROD | 'details': [ {} ] | missing-value | /parts/it/details/0",
+        "ROD | 'details': [ { 'bead': { 'at': 50, 'wide': 10, 'high': 6 } } ] | out-of-range | /parts/it/details/0/bead/high",
+        "ROD | 'details': [ { 'cove': { 'at': 50, 'wide': 10, 'deep': 0 } } ] | not-positive | /parts/it/details/0/cove/deep",
+        "ROD | 'details': [ { 'fillet': { 'at': 50, 'wide': 10, 'high': 6 } }, { 'fillet': { 'at': 59, 'wide': 10, 'high': 6 } } ] | out-of-range | /parts/it/details/1",
         "LEG | 'foot': 'ground' | unknown-word | /parts/it/foot",
         "LEG | 'foot': { 'z': -1 } | out-of-range | /parts/it/foot/z",
         "LEG | 'rebate': { 'edge': ['top'], 'wide': 5, 'deep': 5 } | wrong-type | /parts/it/rebate/edge",
