@@ -43,7 +43,9 @@ final class DropIn {
       for (Convex cell : a.placedCells()) {
         List<Vec3> corners = Slice.points(cell, cut);
         if (corners.size() >= 3) {
-          sections.add(PanelFiller.mitred(PanelFiller.hull(corners, page), PanelFiller.OVERLAP));
+          sections.add(
+              PanelFiller.mitred(
+                  PanelFiller.hull(PanelFiller.flat(corners, page)), PanelFiller.OVERLAP));
         }
       }
     }

@@ -27,6 +27,14 @@ public final class Tolerances {
   }
 
   /**
+   * The step of the grid on which the exact kernel puts the corners of shapes within 2 m of their
+   * origin: 2^-14 mm, 61 nanometres. Corners of 26 bits are what its integers are made for.
+   */
+  public static double gridStep() {
+    return 0x1p-14;
+  }
+
+  /**
    * Solids that overlap no deeper than this only touch. Parts are built in their own frames on a
    * grid of 2^-14 mm (6.1e-5 mm) and then placed, so two faces made to coincide can stand a few
    * grid steps into each other; a third of a micrometre of wood is far above that and far below any
@@ -51,6 +59,15 @@ public final class Tolerances {
    */
   public static double sliver() {
     return 1e-7;
+  }
+
+  /**
+   * The step to which shapes are rounded before they are compared with shapes made earlier: the
+   * same corner reached by two calculations differs by about 1e-12 mm, and a kernel's grid is a
+   * thousand times coarser than this.
+   */
+  public static double sameShape() {
+    return 0x1p-24;
   }
 
   /** Greatest distance between a curve and the facets that stand for it (chord error). */

@@ -30,7 +30,8 @@ class PinsFitTest {
 
   @Test
   void aPegThatMeetsTheTenonOfAnotherJointIsACollision() {
-    // 30 up from the middle of the side tenon its middle is at the height of the front tenon's lower
+    // 30 up from the middle of the side tenon its middle is at the height of the front tenon's
+    // lower
     // edge, 330, and 18 in from the face at y = 20 it is between the cheeks at y = -4 and 4.
     FitReport report = pegged("\"from-shoulder\": 18, \"off-centre\": 30");
     assertThat(report.findings().stream().filter(f -> f.check().equals("parts-collide")))
