@@ -62,6 +62,7 @@ public final class Main {
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
+    all.put("steps", () -> new StepsCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
@@ -127,7 +128,7 @@ public final class Main {
     @Override
     public void run() {
       throw new ParameterException(
-          spec.commandLine(), "say what to do: fit, solids, picture or variants");
+          spec.commandLine(), "say what to do: fit, solids, picture, variants or steps");
     }
   }
 }

@@ -158,7 +158,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "fit", "solids", "picture", "variants"})
+  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps"})
   void helpIsThereForEveryCommandWithinEightyColumns(String command) {
     Said said = command.isEmpty() ? run("--help") : run(command, "--help");
     assertThat(said.code()).isZero();
@@ -172,6 +172,18 @@ class MainTest {
     assertThat(said.out()).isEqualTo("dryfit " + Main.VERSION + System.lineSeparator());
     assertThat(Files.readString(Path.of("pom.xml")))
         .contains("<artifactId>dryfit</artifactId>\n  <version>" + Main.VERSION + "</version>");
+  }
+
+  @Test
+  void stepsTellEveryPartOnceAndFitTheTerminal() {
+    Said said = run("steps", "models/kiln-stool.json");
+    assertThat(said.code()).isZero();
+    assertThat(said.out())
+        .contains("back-leg right (the other one mirrored)")
+        .contains("Cut the foot, 14.04° off square (75.96° from the face)")
+        .contains("in a V-shaped cradle");
+    assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(run("steps", "models/no-such.json").code()).isEqualTo(3);
   }
 
   @Test
