@@ -1,8 +1,12 @@
 package dryfit.fit.order;
 
+import dryfit.build.Joint;
 import dryfit.fit.order.Step.Move;
+import dryfit.fit.order.Tipping.Tipped;
+import dryfit.fit.order.Together.Flight;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,7 +44,9 @@ final class Planner {
     }
     Optional<Parting> found = Parting.best(pieces, group, ways, glued);
     if (found.isEmpty()) {
-      stuck.add(stuck(group));
+      if (!tipped(group) && !together(group)) {
+        stuck.add(stuck(group));
+      }
       return;
     }
     Parting parting = found.get();
@@ -63,6 +69,58 @@ final class Planner {
             Assembling.numbers(newlyHeld(group, moved, onto))));
   }
 
+  private boolean tipped(BitSet group) {
+    Optional<Tipped> found = Tipping.out(pieces, group, glued);
+    if (found.isEmpty()) {
+      return false;
+    }
+    BitSet piece = found.get().piece();
+    BitSet rest = (BitSet) group.clone();
+    rest.andNot(piece);
+    apart(rest);
+    apart(piece);
+    Move move =
+        new Move(
+            Assembling.numbers(piece),
+            found.get().away().negated(),
+            1,
+            Optional.of(found.get().tip()));
+    steps.add(
+        new Step(
+            Step.Kind.TIPPED,
+            Assembling.numbers(rest),
+            List.of(move),
+            pieces.between(piece, rest),
+            Assembling.numbers(newlyHeld(group, piece, rest))));
+    return true;
+  }
+
+  private boolean together(BitSet group) {
+    Optional<List<Flight>> found = Together.apart(pieces, group, glued);
+    if (found.isEmpty()) {
+      return false;
+    }
+    List<Flight> flights = found.get();
+    List<Move> moves = new ArrayList<>();
+    List<Joint> closes = new ArrayList<>(pieces.between(group, group));
+    for (Flight f : flights) {
+      apart(f.parts());
+      closes.removeAll(pieces.between(f.parts(), f.parts()));
+      double share = f.speed().length();
+      if (share > 0) {
+        moves.add(
+            new Move(
+                Assembling.numbers(f.parts()),
+                f.speed().negated().unit(),
+                share,
+                Optional.empty()));
+      }
+    }
+    List<Integer> onto = Assembling.numbers(flights.get(0).parts());
+    steps.add(new Step(Step.Kind.TOGETHER, onto, moves, closes, List.of()));
+    return true;
+  }
+
   private boolean isOne(BitSet group) {
     return group.cardinality() < 2 || glued.stream().anyMatch(g -> holdsAll(g, group));
   }
@@ -77,16 +135,17 @@ final class Planner {
   private BitSet newlyHeld(BitSet group, BitSet one, BitSet other) {
     BitSet held = new BitSet();
     for (int i = group.nextSetBit(0); i >= 0; i = group.nextSetBit(i + 1)) {
-      int part = i;
       BitSet before = one.get(i) ? one : other;
-      boolean jointed =
-          pieces.chair().joints().stream()
-              .anyMatch(j -> j.tenoned() == part || j.mortised() == part);
-      if (!jointed && captive(i, group) && !captive(i, before)) {
+      if (!jointed(i) && captive(i, group) && !captive(i, before)) {
         held.set(i);
       }
     }
     return held;
+  }
+
+  private boolean jointed(int part) {
+    return pieces.chair().joints().stream()
+        .anyMatch(j -> j.tenoned() == part || j.mortised() == part);
   }
 
   /** Whether a part cannot leave a group alone, neither along any direction nor against it. */
@@ -103,10 +162,15 @@ final class Planner {
 
   private Stuck stuck(BitSet group) {
     BitSet core = (BitSet) group.clone();
-    for (int i = group.nextSetBit(0); i >= 0; i = group.nextSetBit(i + 1)) {
-      int part = i;
+    // What has no joint first, so that what is left is held by joints if it can be.
+    List<Integer> order =
+        group.stream()
+            .boxed()
+            .sorted(Comparator.comparing(i -> jointed(i)))
+            .toList();
+    for (int part : order) {
       BitSet fewer = (BitSet) core.clone();
-      fewer.clear(i);
+      fewer.clear(part);
       glued.stream().filter(g -> g.get(part)).forEach(fewer::andNot);
       if (!isOne(fewer) && Parting.best(pieces, fewer, ways, glued).isEmpty()) {
         core = fewer;
@@ -120,6 +184,8 @@ final class Planner {
         }
       }
     }
-    return new Stuck(Assembling.numbers(core), pieces.between(core, core), collide);
+    List<Joint> joints = new ArrayList<>(pieces.between(core, core));
+    glued.forEach(g -> joints.removeAll(pieces.between(g, g)));
+    return new Stuck(Assembling.numbers(core), joints, collide);
   }
 }

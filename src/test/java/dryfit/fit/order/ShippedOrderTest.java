@@ -22,7 +22,7 @@ class ShippedOrderTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"low-stool", "harbour-armchair", "orchard-side-chair"})
+  @ValueSource(strings = {"low-stool", "harbour-armchair", "orchard-side-chair", "kiln-stool"})
   void everyStepCanBeRehearsed(String model) throws IOException {
     Assembling order = order(model);
     assertThat(order.possible()).isTrue();
