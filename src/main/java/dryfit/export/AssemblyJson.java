@@ -11,6 +11,7 @@ import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Remedy;
 import dryfit.fit.order.Step;
 import dryfit.fit.order.Step.Move;
 import dryfit.fit.order.Step.Tip;
@@ -82,6 +83,17 @@ public final class AssemblyJson {
     out.set("joints", joints(stuck.joints()));
     ArrayNode collide = out.putArray("collide");
     stuck.collide().forEach(pair -> collide.add(labels(chair, pair)));
+    ArrayNode remedies = out.putArray("remedies");
+    stuck.remedies().forEach(r -> remedies.add(remedy(r)));
+    return out;
+  }
+
+  private static JsonNode remedy(Remedy remedy) {
+    ObjectNode out = NODES.objectNode();
+    out.set("joints", joints(remedy.joints()));
+    out.set("entry", place(remedy.entry()));
+    out.set("off", degrees(remedy.off()));
+    out.set("longest", number(remedy.longest()));
     return out;
   }
 

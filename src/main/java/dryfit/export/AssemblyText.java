@@ -17,6 +17,9 @@ public final class AssemblyText {
           + " the clamps you will use, before there is glue on it, and mind how long your glue"
           + " stays open. Clamps can slip and crush: keep hands clear and follow the makers' manuals.";
 
+  /** A share that prints as less than 1.00. */
+  private static final double ALIKE = 0.995;
+
   private static final String INDENT = "     ";
 
   private final Assembling order;
@@ -26,7 +29,7 @@ public final class AssemblyText {
 
   private AssemblyText(Assembling order, TextStyle style) {
     this.order = order;
-    this.words = new AssemblyWords(order);
+    this.words = new AssemblyWords(order, style);
     this.style = style;
   }
 
@@ -128,7 +131,7 @@ public final class AssemblyText {
 
   private String motion(Move move) {
     return words.direction(move.push())
-        + (move.share() < 1 ? String.format(Locale.ROOT, ", %.2f as far", move.share()) : "");
+        + (move.share() < ALIKE ? String.format(Locale.ROOT, ", %.2f as far", move.share()) : "");
   }
 
   private void stuck() {

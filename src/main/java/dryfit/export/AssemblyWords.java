@@ -6,6 +6,7 @@ import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.fit.order.Assembling;
 import dryfit.fit.order.Groups;
+import dryfit.fit.order.Remedy;
 import dryfit.fit.order.Step;
 import dryfit.fit.order.Stuck;
 import dryfit.geometry.Vec3;
@@ -22,8 +23,10 @@ final class AssemblyWords {
   private final Assembling order;
   private final Chair chair;
   private final Groups groups;
+  private final TextStyle style;
 
-  AssemblyWords(Assembling order) {
+  AssemblyWords(Assembling order, TextStyle style) {
+    this.style = style;
     this.order = order;
     this.chair = order.chair();
     this.groups = new Groups(chair);
@@ -128,6 +131,23 @@ final class AssemblyWords {
             + " lock one another: along every direction looked at, one of them is held by another."
             + (joints.isEmpty() ? "" : " They are held by:"));
     lines.addAll(joints);
+    stuck.remedies().forEach(r -> lines.add(remedy(r)));
     return lines;
+  }
+
+  private String remedy(Remedy r) {
+    String name = "\"" + r.joints().get(0).name() + "\"";
+    String length =
+        r.longest() > 0
+            ? "; or make the tenon no longer than " + style.length(r.longest())
+            : "";
+    return "free if "
+        + name
+        + " goes in "
+        + direction(r.entry())
+        + (r.off() > SHOWS ? ", " + degrees(r.off()) + " off its way now" : "")
+        + ": lean the mortise or angle the tenon so"
+        + length
+        + "; or put the tenon in last, from outside (through, or a dowel)";
   }
 }

@@ -21,12 +21,19 @@ final class Blocking {
   }
 
   static Blocking along(Vec3 direction, Pieces pieces) {
+    BitSet all = new BitSet();
+    all.set(0, pieces.count());
+    return along(direction, pieces, all);
+  }
+
+  /** Only among the parts of a group. */
+  static Blocking along(Vec3 direction, Pieces pieces, BitSet group) {
     int n = pieces.count();
     BitSet[] rows = new BitSet[n];
     Arrays.setAll(rows, i -> new BitSet(n));
     for (int i = 0; i < n; i++) {
       for (int k = 0; k < n; k++) {
-        if (i != k && blocks(pieces, i, k, direction)) {
+        if (i != k && group.get(i) && group.get(k) && blocks(pieces, i, k, direction)) {
           rows[i].set(k);
         }
       }

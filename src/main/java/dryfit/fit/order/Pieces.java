@@ -28,12 +28,13 @@ final class Pieces {
   private final BitSet[] beside;
   private final Groups groups;
 
-  private Pieces(Chair chair, List<List<Convex>> cells) {
+  private Pieces(
+      Chair chair, List<List<Convex>> cells, BitSet[] beside, Groups groups) {
     this.chair = chair;
     this.cells = cells;
     this.bounds = cells.stream().map(Pieces::around).toList();
-    this.beside = besides();
-    this.groups = new Groups(chair);
+    this.groups = groups;
+    this.beside = beside.length > 0 ? beside : besides();
   }
 
   static Pieces of(Chair chair) {
@@ -45,14 +46,14 @@ final class Pieces {
         cells.set(j.mortised(), Cells.minus(cells.get(j.mortised()), j.tenon()));
       }
     }
-    return new Pieces(chair, List.copyOf(cells));
+    return new Pieces(chair, List.copyOf(cells), new BitSet[0], new Groups(chair));
   }
 
-  /** The same chair with other cells for one part. */
+  /** The same chair with other cells for one part, which still holds what it holds. */
   Pieces with(int part, List<Convex> other) {
     List<List<Convex>> changed = new ArrayList<>(cells);
     changed.set(part, List.copyOf(other));
-    return new Pieces(chair, List.copyOf(changed));
+    return new Pieces(chair, List.copyOf(changed), beside, groups);
   }
 
   Chair chair() {

@@ -162,11 +162,11 @@ final class Planner {
 
   private Stuck stuck(BitSet group) {
     BitSet core = (BitSet) group.clone();
-    // What has no joint first, so that what is left is held by joints if it can be.
+    // What has no joint first, then what is written last: what is left tells most to a maker.
     List<Integer> order =
         group.stream()
             .boxed()
-            .sorted(Comparator.comparing(i -> jointed(i)))
+            .sorted(Comparator.comparing(this::jointed).thenComparing(i -> -i))
             .toList();
     for (int part : order) {
       BitSet fewer = (BitSet) core.clone();
@@ -186,6 +186,8 @@ final class Planner {
     }
     List<Joint> joints = new ArrayList<>(pieces.between(core, core));
     glued.forEach(g -> joints.removeAll(pieces.between(g, g)));
-    return new Stuck(Assembling.numbers(core), joints, collide);
+    List<Remedy> remedies =
+        collide.isEmpty() ? Remedy.of(pieces, core, joints, glued) : List.of();
+    return new Stuck(Assembling.numbers(core), joints, collide, remedies);
   }
 }

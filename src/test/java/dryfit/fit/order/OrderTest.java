@@ -1,11 +1,14 @@
 package dryfit.fit.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dryfit.build.Chair;
+import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.fit.Fitted;
 import dryfit.fit.order.Step.Kind;
+import dryfit.geometry.Vec3;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -88,6 +91,19 @@ class OrderTest {
     Stuck stuck = framesFirst(chair).stuck().get(0);
     assertThat(stuck.joints()).hasSize(4).allMatch(j -> j.name().startsWith("side"));
     assertThat(stuck.collide()).isEmpty();
+  }
+
+  @Test
+  void whatIsStuckIsToldWhichWayItsTenonsWouldHaveToGoIn() {
+    Stuck stuck = framesFirst(frameChair("along the part", "20", "0.1")).stuck().get(0);
+    Remedy remedy = stuck.remedies().get(0);
+    assertThat(remedy.joints()).extracting(Joint::name).containsOnly("side front");
+    assertThat(remedy.entry().angleTo(Vec3.BACK.negated())).isLessThan(1e-9);
+    double tangent = 30.0 / 240;
+    assertThat(remedy.off()).isCloseTo(Math.atan(tangent), within(1e-5));
+    // 0.1 mm of room over the tangent, and what the slant of the mouth gives: see published.
+    double most = 0.1 / tangent + 4 * tangent;
+    assertThat(remedy.longest()).isCloseTo(most, within(0.1));
   }
 
   @Test
