@@ -11,6 +11,7 @@ import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Mark;
 import dryfit.fit.order.Remedy;
 import dryfit.fit.order.Step;
 import dryfit.fit.order.Step.Move;
@@ -45,7 +46,23 @@ public final class AssemblyJson {
     order.steps().forEach(s -> steps.add(step(chair, s)));
     ArrayNode stuck = root.putArray("stuck");
     order.stuck().forEach(s -> stuck.add(stuck(chair, s)));
+    ArrayNode marks = root.putArray("marks");
+    order.marks().forEach(m -> marks.add(mark(chair, m)));
     return JsonOut.bytes(root);
+  }
+
+  private static JsonNode mark(Chair chair, Mark mark) {
+    ObjectNode out = NODES.objectNode();
+    out.put("part", chair.parts().get(mark.part()).label());
+    ArrayNode wrong = out.putArray("wrong");
+    for (Mark.Wrong w : mark.wrong()) {
+      ObjectNode way = NODES.objectNode();
+      way.put("endForEnd", w.endForEnd());
+      way.put("turned", 90 * w.quarters());
+      way.put("swapped", w.swapped());
+      wrong.add(way);
+    }
+    return out;
   }
 
   private static JsonNode step(Chair chair, Step step) {

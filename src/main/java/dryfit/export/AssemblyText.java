@@ -6,6 +6,7 @@ import dryfit.document.Design;
 import dryfit.fit.order.Assembling;
 import dryfit.fit.order.Step;
 import dryfit.fit.order.Step.Move;
+import dryfit.fit.order.Stuck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +40,7 @@ public final class AssemblyText {
     text.heading();
     text.steps();
     text.stuck();
+    text.marks();
     text.line("");
     text.wrapped("", "", CAUTION);
     text.line("");
@@ -109,24 +111,12 @@ public final class AssemblyText {
     }
     Move move = step.moves().get(0);
     String what = words.group(move.parts(), index);
-    String verb = step.closes().isEmpty() ? "Put " : "Push ";
-    String push =
-        verb + what + " " + words.direction(move.push()) + " " + words.joining(step) + " " + onto;
-    return move.tip()
-        .map(
-            t ->
-                "Tip "
-                    + what
-                    + " by "
-                    + AssemblyWords.degrees(t.angle())
-                    + ", push it "
-                    + words.direction(move.push())
-                    + " "
-                    + words.joining(step)
-                    + " "
-                    + onto
-                    + ", then turn it home.")
-        .orElse(push + ".");
+    String push = words.direction(move.push()) + " " + words.joining(step) + " " + onto;
+    if (move.tip().isPresent()) {
+      String angle = AssemblyWords.degrees(move.tip().get().angle());
+      return "Tip " + what + " by " + angle + ", push it " + push + ", then turn it home.";
+    }
+    return (step.closes().isEmpty() ? "Put " : "Push ") + what + " " + push + ".";
   }
 
   private String motion(Move move) {
@@ -140,12 +130,20 @@ public final class AssemblyText {
       line(style.red("CANNOT BE PUT TOGETHER"));
     }
     int number = 1;
-    for (var stuck : order.stuck()) {
+    for (Stuck stuck : order.stuck()) {
       List<String> lines = new ArrayList<>(words.why(stuck));
       wrapped(String.format(Locale.ROOT, "%3d  ", number++), INDENT, lines.remove(0));
       for (String more : lines) {
         wrapped(INDENT + "- ", INDENT + "  ", more);
       }
+    }
+  }
+
+  private void marks() {
+    if (!order.marks().isEmpty()) {
+      line("");
+      line(style.bold("MARK THESE"));
+      order.marks().forEach(m -> wrapped("  -  ", INDENT, words.mark(m)));
     }
   }
 

@@ -4,8 +4,11 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Design;
+import dryfit.document.Hand;
 import dryfit.fit.order.Assembling;
 import dryfit.fit.order.Groups;
+import dryfit.fit.order.Mark;
+import dryfit.fit.order.Mark.Wrong;
 import dryfit.fit.order.Remedy;
 import dryfit.fit.order.Step;
 import dryfit.fit.order.Stuck;
@@ -54,25 +57,13 @@ final class AssemblyWords {
     }
     BitSet set = new BitSet();
     parts.forEach(set::set);
-    String made = "";
+    int made = 0;
     for (int k = 0; k < before; k++) {
-      if (made(order.steps().get(k)).equals(set)) {
-        made = "step " + (k + 1);
-      }
+      made = made(order.steps().get(k)).equals(set) ? k + 1 : made;
     }
-    String from = made.isEmpty() ? "" : " (" + made + ")";
-    return groups
-        .frame(set)
-        .map(name -> "the " + name + from)
-        .orElseGet(
-            () ->
-                parts.size() <= 2 || from.isEmpty()
-                    ? labels(parts)
-                    : "what " + "step " + stepOf(from) + " made");
-  }
-
-  private static String stepOf(String from) {
-    return from.replaceAll("\\D", "");
+    String from = made == 0 ? "" : " (step " + made + ")";
+    String other = made == 0 || parts.size() == 2 ? labels(parts) : "what step " + made + " made";
+    return groups.frame(set).map(name -> "the " + name + from).orElse(other);
   }
 
   private static BitSet made(Step step) {
@@ -115,6 +106,50 @@ final class AssemblyWords {
     return Angle.degrees(radians);
   }
 
+  /** In which wrong ways a part goes in, and what mark prevents it. */
+  String mark(Mark mark) {
+    Part part = chair.parts().get(mark.part());
+    List<String> ways = mark.wrong().stream().map(AssemblyWords::wrong).toList();
+    List<String> marks = new ArrayList<>();
+    if (mark.wrong().stream().anyMatch(Wrong::swapped)) {
+      boolean seated = chair.design().labels() == Design.Labels.AS_SEATED;
+      boolean right = (part.hand() == Hand.RIGHT) != seated;
+      marks.add("mark it " + (right ? "right" : "left"));
+    }
+    if (mark.wrong().stream().anyMatch(Wrong::endForEnd)) {
+      marks.add("mark the end that goes " + main(part.frame().x()));
+    }
+    if (mark.wrong().stream().anyMatch(w -> w.quarters() > 0)) {
+      marks.add("mark the side that looks " + main(part.frame().y()));
+    }
+    return part.label() + " also goes in " + String.join(", or ", ways) + ": " + and(marks);
+  }
+
+  private static String wrong(Wrong wrong) {
+    String turn =
+        switch (wrong.quarters()) {
+          case 0 -> "";
+          case 2 -> "turned half round";
+          default -> "turned a quarter";
+        };
+    String end = wrong.endForEnd() ? "end for end" : "";
+    String both = end.isEmpty() || turn.isEmpty() ? end + turn : end + " and " + turn;
+    String place = wrong.swapped() ? "in its twin's place" : "";
+    return both.isEmpty() || place.isEmpty() ? both + place : both + " " + place;
+  }
+
+  /** The word for where a direction mostly goes. */
+  private String main(Vec3 d) {
+    double x = Math.abs(d.x());
+    double y = Math.abs(d.y());
+    double z = Math.abs(d.z());
+    Vec3 most =
+        z >= x && z >= y
+            ? new Vec3(0, 0, d.z())
+            : y >= x ? new Vec3(0, d.y(), 0) : new Vec3(d.x(), 0, 0);
+    return direction(most).replace("straight ", "");
+  }
+
   /** Why parts are stuck: a sentence, then what would free them. */
   List<String> why(Stuck stuck) {
     List<String> lines = new ArrayList<>();
@@ -127,7 +162,7 @@ final class AssemblyWords {
     }
     List<String> joints = stuck.joints().stream().map(Joint::label).toList();
     lines.add(
-        labels(stuck.parts())
+        stuckGroups(stuck)
             + " lock one another: along every direction looked at, one of them is held by another."
             + (joints.isEmpty() ? "" : " They are held by:"));
     lines.addAll(joints);
@@ -135,12 +170,25 @@ final class AssemblyWords {
     return lines;
   }
 
+  /** The stuck parts, those put together beforehand under one name. */
+  private String stuckGroups(Stuck stuck) {
+    List<String> names = new ArrayList<>();
+    List<Integer> rest = new ArrayList<>(stuck.parts());
+    for (List<Integer> glued : order.glued()) {
+      if (rest.removeAll(glued)) {
+        BitSet set = new BitSet();
+        glued.forEach(set::set);
+        names.add(groups.frame(set).map(n -> "the " + n).orElseGet(() -> labels(glued)));
+      }
+    }
+    rest.forEach(i -> names.add(chair.parts().get(i).label()));
+    return and(names);
+  }
+
   private String remedy(Remedy r) {
     String name = "\"" + r.joints().get(0).name() + "\"";
     String length =
-        r.longest() > 0
-            ? "; or make the tenon no longer than " + style.length(r.longest())
-            : "";
+        r.longest() > 0 ? "; or make the tenon no longer than " + style.length(r.longest()) : "";
     return "free if "
         + name
         + " goes in "

@@ -11,13 +11,15 @@ import java.util.List;
  * @param stuck groups of parts that no move we know brings together; the steps before and after
  *     them are told all the same
  * @param glued groups that were asked to be put together first, each as one piece
+ * @param marks the parts that would also go in wrong, and so need a mark
  */
 public record Assembling(
-    Chair chair, List<Step> steps, List<Stuck> stuck, List<List<Integer>> glued) {
+    Chair chair, List<Step> steps, List<Stuck> stuck, List<List<Integer>> glued, List<Mark> marks) {
   public Assembling {
     steps = List.copyOf(steps);
     stuck = List.copyOf(stuck);
     glued = List.copyOf(glued);
+    marks = List.copyOf(marks);
   }
 
   /** The order for a chair in which nothing is glued yet. */
@@ -35,7 +37,8 @@ public record Assembling(
     List<BitSet> groups = glued.stream().map(Assembling::bits).toList();
     Planner planner = new Planner(pieces, groups);
     planner.plan();
-    return new Assembling(chair, planner.steps(), planner.stuck(), glued);
+    return new Assembling(
+        chair, planner.steps(), planner.stuck(), glued, Orientations.marks(pieces));
   }
 
   /** Whether all parts come together. */

@@ -28,8 +28,7 @@ final class Pieces {
   private final BitSet[] beside;
   private final Groups groups;
 
-  private Pieces(
-      Chair chair, List<List<Convex>> cells, BitSet[] beside, Groups groups) {
+  private Pieces(Chair chair, List<List<Convex>> cells, BitSet[] beside, Groups groups) {
     this.chair = chair;
     this.cells = cells;
     this.bounds = cells.stream().map(Pieces::around).toList();

@@ -186,8 +186,7 @@ final class Planner {
     }
     List<Joint> joints = new ArrayList<>(pieces.between(core, core));
     glued.forEach(g -> joints.removeAll(pieces.between(g, g)));
-    List<Remedy> remedies =
-        collide.isEmpty() ? Remedy.of(pieces, core, joints, glued) : List.of();
+    List<Remedy> remedies = collide.isEmpty() ? Remedy.of(pieces, core, joints, glued) : List.of();
     return new Stuck(Assembling.numbers(core), joints, collide, remedies);
   }
 }

@@ -1,10 +1,10 @@
 package dryfit.fit.order;
 
 import dryfit.build.Joint;
+import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
-import dryfit.geometry.Plane;
 import dryfit.solid.Way;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -31,8 +31,7 @@ public record Remedy(List<Joint> joints, Vec3 entry, double off, double longest)
   }
 
   /** For each name of a joint that alone keeps the group locked, the change that is least. */
-  static List<Remedy> of(
-      Pieces pieces, BitSet group, List<Joint> joints, List<BitSet> glued) {
+  static List<Remedy> of(Pieces pieces, BitSet group, List<Joint> joints, List<BitSet> glued) {
     Set<String> names = new LinkedHashSet<>();
     joints.forEach(j -> names.add(j.name()));
     List<Remedy> found = new ArrayList<>();
@@ -44,11 +43,7 @@ public record Remedy(List<Joint> joints, Vec3 entry, double off, double longest)
   }
 
   private static Optional<Remedy> remedy(
-      Pieces pieces,
-      BitSet group,
-      List<Joint> joints,
-      List<Joint> changed,
-      List<BitSet> glued) {
+      Pieces pieces, BitSet group, List<Joint> joints, List<Joint> changed, List<BitSet> glued) {
     Pieces without = shortened(pieces, changed, 0);
     List<Vec3> ways = new ArrayList<>(List.of(Vec3.BACK, Vec3.UP, Vec3.RIGHT));
     joints.stream().filter(j -> !changed.contains(j)).forEach(j -> ways.add(j.entry()));

@@ -12,10 +12,7 @@ import java.util.List;
  * @param remedies changes of one joint each that would free them
  */
 public record Stuck(
-    List<Integer> parts,
-    List<Joint> joints,
-    List<List<Integer>> collide,
-    List<Remedy> remedies) {
+    List<Integer> parts, List<Joint> joints, List<List<Integer>> collide, List<Remedy> remedies) {
   public Stuck {
     parts = List.copyOf(parts);
     joints = List.copyOf(joints);

@@ -14,9 +14,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Takes one piece out of a group by tipping it: it is lifted as far as its clearance lets it, turned
- * about a place at one joint until it is free of another, and drawn out of the first along its
- * tipped way. So an arm leaves a glued frame that holds it at both ends.
+ * Takes one piece out of a group by tipping it: it is lifted as far as its clearance lets it,
+ * turned about a place at one joint until it is free of another, and drawn out of the first along
+ * its tipped way. So an arm leaves a glued frame that holds it at both ends.
  */
 final class Tipping {
   /** Joints whose ways are nearer to parallel than this are left by one straight move or none. */
@@ -144,10 +144,7 @@ final class Tipping {
     for (double depth : DEPTHS) {
       for (double across : new double[] {0, low, high, low / 2, high / 2}) {
         all.add(
-            joint
-                .at()
-                .plus(out.times(sense * depth * joint.length()))
-                .plus(side.times(across)));
+            joint.at().plus(out.times(sense * depth * joint.length())).plus(side.times(across)));
       }
     }
     return all;

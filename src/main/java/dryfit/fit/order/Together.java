@@ -151,13 +151,11 @@ final class Together {
       base = degree(i) > degree(base) ? i : base;
     }
     Vec3 still = speeds[base];
-    double fastest =
-        group.stream().mapToDouble(i -> speeds[i].distance(still)).max().orElseThrow();
+    double fastest = group.stream().mapToDouble(i -> speeds[i].distance(still)).max().orElseThrow();
     List<Flight> flights = new ArrayList<>();
     flights.add(new Flight(new BitSet(), Vec3.ZERO));
     for (int i = group.nextSetBit(0); i >= 0; i = group.nextSetBit(i + 1)) {
-      Vec3 speed =
-          fastest > 0 ? speeds[i].minus(still).times(1 / fastest) : Vec3.ZERO;
+      Vec3 speed = fastest > 0 ? speeds[i].minus(still).times(1 / fastest) : Vec3.ZERO;
       Flight flight =
           flights.stream()
               .filter(f -> f.speed().distance(speed) <= Tolerances.parallel())
