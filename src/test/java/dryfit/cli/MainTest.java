@@ -56,6 +56,21 @@ class MainTest {
   }
 
   @Test
+  void aChairThatGoesTogetherIsToldStepByStep() {
+    Said said = run("assemble", STOOL);
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("front frame");
+    assertThat(said.lastLine()).isEqualTo("GOES TOGETHER: in 8 steps");
+  }
+
+  @Test
+  void aPartThatIsNotInTheChairCannotBeGluedFirst() {
+    Said said = run("assemble", STOOL, "--glued", "front-leg right, arm");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("no part is called 'arm'");
+  }
+
+  @Test
   void tenonsThatMeetInALegDoNotFit() throws IOException {
     String file = changed("\"width\": 44, \"length\": 16", "\"width\": 44, \"length\": 34");
     Said said = run("fit", file);
