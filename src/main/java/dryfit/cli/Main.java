@@ -52,6 +52,7 @@ public final class Main {
   private static CommandLine commands(Screen screen) {
     CommandLine commands = new CommandLine(new Top());
     commands.addSubcommand(new FitCommand(screen));
+    commands.addSubcommand(new AnglesCommand(screen));
     commands.addSubcommand(new SolidsCommand(screen));
     commands.addSubcommand(new PictureCommand(screen));
     commands.addSubcommand(new VariantsCommand(screen));
@@ -101,6 +102,7 @@ public final class Main {
         "Examples:",
         "  fit models/harbour-armchair.json",
         "  fit models/harbour-armchair.json --variant low --units in",
+        "  angles models/kiln-stool.json",
         "  solids models/harbour-armchair.json --to stl",
         "  picture models/harbour-armchair.json --view front",
         "",
@@ -113,7 +115,7 @@ public final class Main {
     @Override
     public void run() {
       throw new ParameterException(
-          spec.commandLine(), "say what to do: fit, solids, picture or variants");
+          spec.commandLine(), "say what to do: fit, angles, solids, picture or variants");
     }
   }
 }

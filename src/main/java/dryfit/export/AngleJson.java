@@ -9,9 +9,9 @@ import dryfit.build.Joint;
 import dryfit.fit.JointAngles;
 import dryfit.fit.KnifeLine;
 import dryfit.fit.MortiseAngles;
+import dryfit.fit.RakeAndSplay;
 import dryfit.fit.SawSet;
 import dryfit.fit.ShoulderAngles;
-import dryfit.fit.Stance;
 import dryfit.geometry.Lean;
 import dryfit.measure.BenchAngle;
 import java.util.Optional;
@@ -19,7 +19,9 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The angles of a joint and the stance of an upright part as JSON; degrees and millimetres. */
+/**
+ * The angles of a joint and the rake and splay of an upright part as JSON; degrees and millimetres.
+ */
 final class AngleJson {
   private AngleJson() {}
 
@@ -111,18 +113,18 @@ final class AngleJson {
     return out;
   }
 
-  static ArrayNode stances(Chair chair) {
+  static ArrayNode rakeAndSplay(Chair chair) {
     ArrayNode out = NODES.arrayNode();
-    for (Stance stance : Stance.of(chair)) {
-      ObjectNode one = out.addObject();
-      one.put("part", stance.part().label());
-      one.set("floor", view(stance.floor()));
-      one.set("seat", stance.seat().map(AngleJson::view).orElse(NODES.nullNode()));
+    for (RakeAndSplay one : RakeAndSplay.of(chair)) {
+      ObjectNode node = out.addObject();
+      node.put("part", one.part().label());
+      node.set("floor", view(one.floor()));
+      node.set("seat", one.seat().map(AngleJson::view).orElse(NODES.nullNode()));
     }
     return out;
   }
 
-  private static JsonNode view(Stance.View view) {
+  private static JsonNode view(RakeAndSplay.View view) {
     Lean lean = view.lean();
     ObjectNode out = NODES.objectNode();
     out.set("rake", degrees(Math.abs(lean.rake())));

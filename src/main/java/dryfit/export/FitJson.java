@@ -45,7 +45,7 @@ public final class FitJson {
     report.joints().forEach(j -> joints.add(joint(chair, j)));
     ArrayNode parts = root.putArray("parts");
     chair.parts().forEach(p -> parts.add(part(p)));
-    root.set("stances", AngleJson.stances(chair));
+    root.set("rakeAndSplay", AngleJson.rakeAndSplay(chair));
     return JsonOut.bytes(root);
   }
 

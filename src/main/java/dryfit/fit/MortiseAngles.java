@@ -51,6 +51,7 @@ public record MortiseAngles(
   /**
    * The outline on the face.
    *
+   * @param isRound whether it is that of a round hole
    * @param acrossCheeks size on the face from cheek to cheek, along the edge of the opening, mm;
    *     for a round hole the short axis
    * @param acrossEdges size from edge to edge, mm; for a round hole the long axis
@@ -61,6 +62,7 @@ public record MortiseAngles(
    * @param edgeSooner by how much, mm
    */
   public record Opening(
+      boolean isRound,
       double acrossCheeks,
       double acrossEdges,
       BenchAngle corner,
@@ -131,7 +133,7 @@ public record MortiseAngles(
               ? ""
               : sides.compass(joint.entry().across(n).negated());
       return Optional.of(
-          new Opening(cheeks, cheeks / square, new BenchAngle(0), "", 0, first, sooner));
+          new Opening(true, cheeks, cheeks / square, new BenchAngle(0), "", 0, first, sooner));
     }
     Vec3 cheekLine = onFace(joint, joint.thick());
     Vec3 edgeLine = onFace(joint, joint.wide());
@@ -139,6 +141,7 @@ public record MortiseAngles(
     double edgeSlope = joint.wide().dot(n) / square;
     return Optional.of(
         new Opening(
+            false,
             cheeks * cheekLine.length(),
             edges * edgeLine.length(),
             BenchAngle.of(Math.PI / 2 - cheekLine.angleTo(edgeLine)),

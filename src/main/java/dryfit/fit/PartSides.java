@@ -5,6 +5,7 @@ import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,7 +55,7 @@ final class PartSides {
         fit += Math.abs(component(axis(part, own), way[own]));
       }
       // A hair more is rounding and must not decide differently for the mirrored twin.
-      if (fit > most + 1e-9) {
+      if (fit > most + Tolerances.sameDirection()) {
         most = fit;
         best = way;
       }
@@ -76,7 +77,7 @@ final class PartSides {
     double most = -1;
     for (int k = 0; k < 3; k++) {
       double along = Math.abs(direction.dot(axis(part, k)));
-      if (along > most + 1e-9) {
+      if (along > most + Tolerances.sameDirection()) {
         most = along;
         own = k;
       }

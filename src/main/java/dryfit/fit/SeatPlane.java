@@ -9,8 +9,8 @@ import java.util.Comparator;
 import java.util.Optional;
 
 /**
- * The board that counts as the seat, for legs that are measured from it: the largest panel within
- * 30 degrees of level.
+ * The board that counts as the seat, for legs that are measured from it: the largest part within 30
+ * degrees of level that is not a straight, turned or sawn member.
  *
  * @param part its label
  * @param up unit direction square to it, upwards
@@ -20,13 +20,19 @@ public record SeatPlane(String part, Vec3 up) {
 
   static Optional<SeatPlane> of(Chair chair) {
     return chair.parts().stream()
-        .filter(p -> p.plan() instanceof PartPlan.Panel)
+        .filter(p -> !isStick(p))
         .filter(p -> Math.abs(p.frame().z().z()) >= LEVEL_ENOUGH)
         .max(Comparator.comparingDouble(SeatPlane::area))
         .map(
             p ->
                 new SeatPlane(
                     p.label(), p.frame().z().z() < 0 ? p.frame().z().negated() : p.frame().z()));
+  }
+
+  private static boolean isStick(Part part) {
+    return part.plan() instanceof PartPlan.Straight
+        || part.plan() instanceof PartPlan.Turned
+        || part.plan() instanceof PartPlan.Sawn;
   }
 
   private static double area(Part part) {

@@ -10,6 +10,7 @@ import dryfit.geometry.Frame;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.measure.BenchAngle;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +20,9 @@ import java.util.Optional;
  *
  * @param offSquare the whole angle between the shoulder and a square one
  * @param longest the corner, edge or side at which the part is longest; empty where it is square
- * @param wide the line on the faces square to the part's thickness; none on a round part
- * @param narrow the line on the faces square to its width; none on a round part
- * @param saw the saw's setting with the stock flat on one of the first; none on a round part
+ * @param wide the line on its two wider faces; none on a round part
+ * @param narrow the line on the two others; none on a round part
+ * @param saw the saw's setting with the stock flat on a wider face; none on a round part
  */
 public record ShoulderAngles(
     BenchAngle offSquare,
@@ -52,15 +53,25 @@ public record ShoulderAngles(
           Optional.empty());
     }
     Box section = section(part, joint);
-    KnifeLine wide = line(sides, f.z(), longY, BenchAngle.of(cut.onWideFace()), section.size().y());
-    KnifeLine narrow =
-        line(sides, f.y(), longZ, BenchAngle.of(cut.onNarrowFace()), section.size().z());
+    double width = section.size().y();
+    double thickness = section.size().z();
+    KnifeLine acrossWidth = line(sides, f.z(), longY, BenchAngle.of(cut.onWideFace()), width);
+    KnifeLine through = line(sides, f.y(), longZ, BenchAngle.of(cut.onNarrowFace()), thickness);
+    // A part laid flat in the chair, an arm, is written with its greater size as the thickness.
+    boolean flat = thickness > width + Tolerances.contact();
+    Vec3 away = joint.atStart() ? f.x().negated() : f.x();
+    SawSet saw =
+        flat
+            ? saw(sides, cut.onEdge(), away, f.y(), longZ, longY)
+            : saw(sides, cut.flat(), away, f.z(), longY, longZ);
+    KnifeLine wide = flat ? through : acrossWidth;
+    KnifeLine narrow = flat ? acrossWidth : through;
     return new ShoulderAngles(
         off,
-        longest(wide, narrow),
+        longest(acrossWidth, through),
         Optional.of(wide),
         Optional.of(narrow),
-        Optional.of(saw(sides, f, joint, cut, longY, longZ)));
+        Optional.of(saw));
   }
 
   private static boolean isRound(Part part) {
@@ -91,18 +102,16 @@ public record ShoulderAngles(
   }
 
   private static SawSet saw(
-      PartSides sides, Frame f, Joint joint, EndCut cut, Vec3 longY, Vec3 longZ) {
-    String word = sides.nearest(f.z());
-    Vec3 up = UP.contains(word) ? f.z() : f.z().negated();
-    Vec3 away = joint.atStart() ? f.x().negated() : f.x();
+      PartSides sides, EndCut.SawSetting set, Vec3 away, Vec3 face, Vec3 longEdge, Vec3 longFace) {
+    Vec3 up = UP.contains(sides.nearest(face)) ? face : face.negated();
     // Looking down on the stock with its end pointing away, this is the right-hand side.
     Vec3 right = away.cross(up);
     return new SawSet(
         sides.nearest(up),
-        BenchAngle.of(cut.flat().mitre()),
-        BenchAngle.of(cut.flat().tilt()),
-        longY.dot(right) > 0,
-        longZ.dot(up) > 0);
+        BenchAngle.of(set.mitre()),
+        BenchAngle.of(set.tilt()),
+        longEdge.dot(right) > 0,
+        longFace.dot(up) > 0);
   }
 
   /** The extent of the part a little behind its shoulder, own frame. */

@@ -218,4 +218,12 @@ class MainTest {
     assertThat(details).content().contains("IllegalStateException").contains("fit " + STOOL);
     Files.delete(details);
   }
+
+  @Test
+  void anglesAreToldWhetherOrNotTheChairFits() {
+    Said said = run("angles", "models/kiln-stool.json", "--variant", "thin seat", "--units", "in");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("angles to set out").contains(" in 12");
+    assertThat(run("angles", STOOL, "--units", "cm").code()).isEqualTo(2);
+  }
 }

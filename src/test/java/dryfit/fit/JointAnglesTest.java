@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
  * chair, its front end into the front leg; a rod that leans into a board. Values worked by hand.
  */
 class JointAnglesTest {
-  private static final FitReport RAIL = Fitted.of(rail("as-you-face-it"));
+  private static final FitReport RAIL = Fitted.of(LeaningChairs.rail("as-you-face-it"));
 
   private static JointAngles angles(FitReport report, String label) {
     return JointAngles.of(report.chair(), Fitted.joint(report, label).joint());
@@ -116,7 +116,8 @@ class JointAnglesTest {
    */
   @Test
   void aLeanInOneViewOpensByTheCosineAndLeadsByTheTangent() {
-    FitReport level = Fitted.of(rail("as-you-face-it").replace("[400, 360]", "[400, 400]"));
+    FitReport level =
+        Fitted.of(LeaningChairs.rail("as-you-face-it").replace("[400, 360]", "[400, 400]"));
     MortiseAngles m = mortise(level, "front, right");
     double theta = Math.atan(0.1);
     MortiseAngles.Opening o = m.opening().orElseThrow();
@@ -143,7 +144,7 @@ class JointAnglesTest {
   /** From above, with rake 14 and splay 8 as the two views show them. */
   @Test
   void aRoundTenonInALevelBoardHasItsSightLineFromTheForeAftLine() {
-    FitReport report = Fitted.of(stool("as-you-face-it"));
+    FitReport report = Fitted.of(LeaningChairs.stool("as-you-face-it"));
     MortiseAngles m = mortise(report, "leg, right");
     assertThat(degrees(m.lean())).isCloseTo(15.972, within(5e-4));
     assertThat(m.sight().from()).isEqualTo("the fore-aft line");
@@ -156,7 +157,8 @@ class JointAnglesTest {
 
   @Test
   void uprightPartsTellWhereTheirFeetStand() {
-    Stance leg = Stance.of(Fitted.of(stool("as-you-face-it")).chair()).get(0);
+    RakeAndSplay leg =
+        RakeAndSplay.of(Fitted.of(LeaningChairs.stool("as-you-face-it")).chair()).get(0);
     assertThat(leg.floor().rakeFoot()).isEqualTo("front");
     assertThat(leg.floor().splayFoot()).isEqualTo("outside");
     assertThat(leg.floor().foot()).isEqualTo("front outside");
@@ -168,52 +170,11 @@ class JointAnglesTest {
   /** A part of its own has a right and a left, and a maker who sits in the chair swaps them. */
   @Test
   void rightAndLeftFollowTheDocumentsWord() {
-    String one = stool("as-you-face-it").replace("\"pair\": true,", "");
-    assertThat(Stance.of(Fitted.of(one).chair()).get(0).floor().splayFoot()).isEqualTo("right");
+    String one = LeaningChairs.stool("as-you-face-it").replace("\"pair\": true,", "");
+    assertThat(RakeAndSplay.of(Fitted.of(one).chair()).get(0).floor().splayFoot())
+        .isEqualTo("right");
     String seated = one.replace("as-you-face-it", "as-seated");
-    assertThat(Stance.of(Fitted.of(seated).chair()).get(0).floor().splayFoot()).isEqualTo("left");
-  }
-
-  private static String rail(String labels) {
-    return """
-        { "format": "dryfit-chair/1", "name": "Rail", "about": "Demo data, invented.", "unit": "mm",
-          "labels": "LABELS", "timber": "ash-white",
-          "fit": { "cheek": 0.1, "edge": 0.5, "bottom": 2, "least-wall": 0 },
-          "parts": {
-            "front-leg": { "form": "straight", "pair": true, "section": [80, 40],
-              "from": [230, 0, 0], "to": [230, 0, 500] },
-            "back-leg": { "form": "straight", "pair": true, "section": [80, 40],
-              "from": [196, 340, 0], "to": [196, 340, 500] },
-            "rail": { "form": "straight", "pair": true, "section": [60, 20],
-              "between": ["front-leg", "back-leg"], "middle": [400, 360], "x": [230, 200] }
-          },
-          "joints": {
-            "front": { "tenon": "rail front", "into": "front-leg", "thickness": 8, "width": 40,
-              "length": 20 },
-            "back": { "tenon": "rail back", "into": "back-leg", "thickness": 8, "width": 40,
-              "length": 20 }
-          } }
-        """
-        .replace("LABELS", labels);
-  }
-
-  private static String stool(String labels) {
-    double y = 300 * Math.tan(Math.toRadians(14));
-    double x = 300 * Math.tan(Math.toRadians(8));
-    return """
-        { "format": "dryfit-chair/1", "name": "Stool", "about": "Demo data, invented.", "unit": "mm",
-          "labels": "LABELS", "timber": "ash-white",
-          "parts": {
-            "leg": { "form": "turned", "pair": true, "diameter": 30,
-              "from": [FOOTX, FOOTY, 0], "to": [100, 100, 300] },
-            "seat": { "form": "panel", "thickness": 40, "plane": "plan", "at": [0, 0, 320],
-              "outline": [[-200, -20], [200, -20], [200, 320], [-200, 320]] }
-          },
-          "joints": { "leg": { "tenon": "leg top", "into": "seat", "kind": "round-tenon",
-            "diameter": 20, "length": 25 } } }
-        """
-        .replace("LABELS", labels)
-        .replace("FOOTX", "" + (100 + x))
-        .replace("FOOTY", "" + (100 - y));
+    assertThat(RakeAndSplay.of(Fitted.of(seated).chair()).get(0).floor().splayFoot())
+        .isEqualTo("left");
   }
 }

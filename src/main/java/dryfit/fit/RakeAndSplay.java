@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param floor against plumb
  * @param seat against the square of the seat; none if there is no seat or it is level
  */
-public record Stance(Part part, View floor, Optional<View> seat) {
+public record RakeAndSplay(Part part, View floor, Optional<View> seat) {
 
   /**
    * The lean against one plumb, with words for its senses.
@@ -36,13 +36,13 @@ public record Stance(Part part, View floor, Optional<View> seat) {
   }
 
   /** The upright parts of a chair, in its order; sawn parts have no one line to lean. */
-  public static List<Stance> of(Chair chair) {
+  public static List<RakeAndSplay> of(Chair chair) {
     Optional<SeatPlane> seat = seat(chair).filter(SeatPlane::slopes);
     return chair.parts().stream()
-        .filter(Stance::stands)
+        .filter(RakeAndSplay::stands)
         .map(
             p ->
-                new Stance(
+                new RakeAndSplay(
                     p, view(chair, p, Vec3.UP), seat.map(plane -> view(chair, p, plane.up()))))
         .toList();
   }
