@@ -59,7 +59,10 @@ class ChairChecksTest {
             .replace("JOINT", joint));
   }
 
-  /** Half an inch of solid wood round a post hole in an arm (furnituremaking.us, Installing the arm). */
+  /**
+   * Half an inch of solid wood round a post hole in an arm (furnituremaking.us, Installing the
+   * arm).
+   */
   @Test
   void aHoleNearTheEdgeOfAnArmIsTold() {
     String shallow = ", \"fit\": { \"bottom\": 0.02, \"cheek\": 0.004, \"least-wall\": 0.05 }";
