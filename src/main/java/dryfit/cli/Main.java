@@ -59,6 +59,8 @@ public final class Main {
   private static CommandLine commands(Screen screen, String wanted) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
     all.put("fit", () -> new FitCommand(screen));
+    all.put("assemble", () -> new AssembleCommand(screen));
+    all.put("angles", () -> new AnglesCommand(screen));
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
@@ -116,6 +118,8 @@ public final class Main {
         "Examples:",
         "  fit models/harbour-armchair.json",
         "  fit models/harbour-armchair.json --variant low --units in",
+        "  assemble models/harbour-armchair.json",
+        "  angles models/kiln-stool.json",
         "  solids models/harbour-armchair.json --to stl",
         "  picture models/harbour-armchair.json --view front",
         "",
@@ -128,7 +132,8 @@ public final class Main {
     @Override
     public void run() {
       throw new ParameterException(
-          spec.commandLine(), "say what to do: fit, solids, picture, variants or steps");
+          spec.commandLine(),
+          "say what to do: fit, assemble, angles, solids, picture, steps or variants");
     }
   }
 }

@@ -41,10 +41,12 @@ public final class FitJson {
     root.put("fits", report.fits());
     ArrayNode findings = root.putArray("findings");
     report.findings().forEach(f -> findings.add(finding(f)));
+    root.set("whole", DetailJson.whole(report.whole()));
     ArrayNode joints = root.putArray("joints");
     report.joints().forEach(j -> joints.add(joint(chair, j)));
     ArrayNode parts = root.putArray("parts");
     chair.parts().forEach(p -> parts.add(part(p)));
+    root.set("rakeAndSplay", AngleJson.rakeAndSplay(chair));
     return JsonOut.bytes(root);
   }
 
@@ -61,6 +63,7 @@ public final class FitJson {
     ObjectNode source = out.putObject("source");
     source.put("kind", word(f.source().kind()));
     source.put("text", f.source().text());
+    source.put("limit", f.source().limit());
     out.put("message", f.message());
     out.put("pointer", f.pointer());
     out.set("at", place(f.at()));
@@ -92,8 +95,10 @@ public final class FitJson {
     out.set("depthAlong", number(fit.depthAlong()));
     out.set("shoulderWide", degrees(fit.shoulderWide()));
     out.set("shoulderNarrow", degrees(fit.shoulderNarrow()));
+    out.set("angles", AngleJson.angles(chair, joint));
     out.set("glueLong", number(fit.glueLong()));
     out.set("glueOther", number(fit.glueOther()));
+    DetailJson.add(out, fit.detail());
     return out;
   }
 

@@ -17,13 +17,11 @@ final class JointMeasure {
     Placed mortised = assembly.mortised(joint);
     Gaps gaps = new Gaps(joint, tenoned, mortised);
     WallLeft wall = WallLeft.of(assembly, joint);
+    List<ShoulderGap.Sample> shoulderGaps = ShoulderGap.samples(joint, tenoned, mortised);
     GlueArea glue = GlueArea.of(assembly, joint);
     double deep = depthAlong(joint, mortised);
 
-    Vec3 along = mortised.part().frame().x();
-    // A tenon into the end of a part: its own length is no direction across the mouth.
-    Vec3 reference =
-        Math.abs(along.dot(joint.mouth().normal())) > 0.9 ? mortised.part().frame().y() : along;
+    Vec3 reference = MortiseAngles.reference(joint, mortised.part());
     Lean lean = Lean.of(joint.entry(), joint.mouth().normal().negated(), reference);
     EndCut shoulder = EndCut.of(joint.mouth().flipped(), tenoned.part().frame());
     return new JointFit(
@@ -31,7 +29,7 @@ final class JointMeasure {
         gaps.cheek(),
         gaps.edge(),
         gaps.bottom(),
-        ShoulderGap.of(joint, tenoned, mortised),
+        Gaps.gap(shoulderGaps.stream().map(ShoulderGap.Sample::gap).toList()),
         wall.least(),
         wall.face(),
         joint.lean(),
@@ -42,7 +40,8 @@ final class JointMeasure {
         shoulder.onWideFace(),
         shoulder.onNarrowFace(),
         glue.longGrain(),
-        glue.other());
+        glue.other(),
+        JointDetails.of(joint, tenoned, mortised, wall, shoulderGaps));
   }
 
   /**

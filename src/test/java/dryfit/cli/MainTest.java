@@ -56,6 +56,21 @@ class MainTest {
   }
 
   @Test
+  void aChairThatGoesTogetherIsToldStepByStep() {
+    Said said = run("assemble", STOOL);
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("front frame");
+    assertThat(said.lastLine()).isEqualTo("GOES TOGETHER: in 8 steps");
+  }
+
+  @Test
+  void aPartThatIsNotInTheChairCannotBeGluedFirst() {
+    Said said = run("assemble", STOOL, "--glued", "front-leg right, arm");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("no part is called 'arm'");
+  }
+
+  @Test
   void tenonsThatMeetInALegDoNotFit() throws IOException {
     String file = changed("\"width\": 44, \"length\": 16", "\"width\": 44, \"length\": 34");
     Said said = run("fit", file);
@@ -247,5 +262,13 @@ class MainTest {
     assertThat(details).content().contains("IllegalStateException").contains("fit " + STOOL);
     Files.delete(details);
     Files.delete(folder);
+  }
+
+  @Test
+  void anglesAreToldWhetherOrNotTheChairFits() {
+    Said said = run("angles", "models/kiln-stool.json", "--variant", "thin seat", "--units", "in");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("angles to set out").contains(" in 12");
+    assertThat(run("angles", STOOL, "--units", "cm").code()).isEqualTo(2);
   }
 }
