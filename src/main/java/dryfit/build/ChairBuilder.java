@@ -66,6 +66,7 @@ public final class ChairBuilder {
     Map<String, Integer> indices = indices();
 
     List<Made> made = new ArrayList<>();
+    Pieces pieces = new Pieces(indices.size());
     JointInstances instances = new JointInstances(design, stocks);
     for (JointPlan plan : design.joints()) {
       if (!instances.canBeMade(plan)) {
@@ -74,12 +75,13 @@ public final class ChairBuilder {
       attempt(
           () -> {
             for (Instance i : instances.of(plan)) {
-              made.add(
+              made.addAll(
                   JointMaker.make(
                       i,
                       jointLabel(i),
                       indices.get(key(i.tenoned().name(), i.tenoned().hand())),
-                      indices.get(key(i.mortised().name(), i.mortised().hand()))));
+                      indices.get(key(i.mortised().name(), i.mortised().hand())),
+                      pieces));
             }
           });
     }
@@ -87,28 +89,35 @@ public final class ChairBuilder {
     attempt(() -> joints.addAll(Mitres.cut(made)));
 
     Map<String, Csg> bodies = new LinkedHashMap<>();
-    placed.forEach((key, stock) -> attempt(() -> bodies.put(key, body(stock, joints))));
+    placed.forEach(
+        (key, stock) -> attempt(() -> bodies.put(key, body(stock, indices.get(key), joints))));
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
+    List<Joint> all = new ArrayList<>(joints.stream().map(Made::joint).toList());
     if (problems.isEmpty()) {
-      fillPanels(placed, bodies, cuts);
+      fillPanels(placed, bodies, cuts, indices, all);
     }
     if (!problems.isEmpty()) {
       return new Reading.Refused<>(problems);
     }
+    List<String> order = new ArrayList<>(indices.keySet());
     for (Made m : joints) {
-      Stock into = m.of().mortised();
+      String into = order.get(m.joint().mortised());
       for (Convex tool : m.joint().mortise()) {
-        cuts.computeIfAbsent(key(into.name(), into.hand()), k -> new ArrayList<>())
-            .add(tool.localTo(into.frame()).asLeaf(m.joint().plan().pointer()));
+        cuts.computeIfAbsent(into, k -> new ArrayList<>())
+            .add(tool.localTo(placed.get(into).frame()).asLeaf(m.joint().plan().pointer()));
       }
     }
-    List<String> order = List.copyOf(indices.keySet());
+    for (Stock piece : pieces.all()) {
+      String key = key(piece.name(), piece.hand());
+      order.add(key);
+      placed.put(key, piece);
+      bodies.put(key, piece.shape());
+    }
     List<Part> parts =
         order.parallelStream()
             .map(key -> part(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())))
             .toList();
-    return new Reading.Accepted<>(
-        new Chair(design, parts, unambiguous(joints.stream().map(Made::joint).toList())));
+    return new Reading.Accepted<>(new Chair(design, parts, unambiguous(all)));
   }
 
   private void attempt(Runnable step) {
@@ -146,19 +155,19 @@ public final class ChairBuilder {
 
   // ---- bodies ----
 
-  private Csg body(Stock stock, List<Made> joints) {
+  private Csg body(Stock stock, int index, List<Made> joints) {
     Csg shape = stock.shape();
     String origin = stock.plan().common().pointer();
     List<Csg> tenons = new ArrayList<>();
-    String own = key(stock.name(), stock.hand());
     boolean startDone = false;
     boolean endDone = false;
     for (Made m : joints) {
-      if (!key(m.of().tenoned().name(), m.of().tenoned().hand()).equals(own)) {
+      if (m.joint().tenoned() != index) {
         continue;
       }
-      startDone |= m.of().atStart();
-      endDone |= !m.of().atStart();
+      boolean atEnd = m.joint().plan().tenon().end() != JointPlan.End.MIDDLE;
+      startDone |= atEnd && m.of().atStart();
+      endDone |= atEnd && !m.of().atStart();
       for (Plane plane : m.trim()) {
         shape = Shapes.trimmed(shape, stock.frame().local(plane), origin);
       }
@@ -166,6 +175,11 @@ public final class ChairBuilder {
         shape = scribed(shape, stock, m, origin);
       }
       String pointer = m.joint().plan().pointer();
+      shape =
+          shape.minus(
+              m.cutAway().stream()
+                  .<Csg>map(c -> c.localTo(stock.frame()).asLeaf(pointer))
+                  .toList());
       m.bodyTenon().forEach(c -> tenons.add(c.localTo(stock.frame()).asLeaf(pointer)));
     }
     for (Stock.ButtedEnd butt : stock.butted()) {
@@ -210,13 +224,17 @@ public final class ChairBuilder {
   // ---- panels ----
 
   private void fillPanels(
-      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts,
+      Map<String, Integer> indices,
+      List<Joint> joints) {
     for (PartPlan plan : design.parts()) {
       if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isFilling(panel)) {
         continue;
       }
       for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
-        attempt(() -> fillPanel(panel, hand, placed, bodies, cuts));
+        attempt(() -> fillPanel(panel, hand, placed, bodies, cuts, indices, joints));
       }
     }
   }
@@ -226,7 +244,9 @@ public final class ChairBuilder {
       Hand hand,
       Map<String, Stock> placed,
       Map<String, Csg> bodies,
-      Map<String, List<Csg>> cuts) {
+      Map<String, List<Csg>> cuts,
+      Map<String, Integer> indices,
+      List<Joint> joints) {
     List<PanelFiller.Around> around = new ArrayList<>();
     for (PartRef ref : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
       Hand of = ref.hand();
@@ -246,7 +266,17 @@ public final class ChairBuilder {
     PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around);
     placed.put(key(panel.name(), hand), filled.stock());
     bodies.put(key(panel.name(), hand), filled.stock().shape());
+    List<Convex> groove = Cells.of(filled.groove());
     for (PanelFiller.Around a : around) {
+      GrooveMaker.of(
+              panel,
+              filled.stock(),
+              groove,
+              a,
+              design.fit(),
+              indices.get(key(panel.name(), hand)),
+              indices.get(key(a.stock().name(), a.stock().hand())))
+          .ifPresent(joint -> joints.add(joint.labelled(handed(joint))));
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
     }
@@ -281,6 +311,10 @@ public final class ChairBuilder {
 
   private String label(Stock stock) {
     return stock.name() + handWord(stock.hand(), " ");
+  }
+
+  private String handed(Joint joint) {
+    return joint.label() + handWord(joint.hand(), ", ");
   }
 
   private String jointLabel(Instance i) {

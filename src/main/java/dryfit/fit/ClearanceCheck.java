@@ -50,7 +50,9 @@ final class ClearanceCheck implements Check {
             .joint(joint)
             .atLeast(0, least)
             .says(
-                "The tenon of \""
+                "The "
+                    + Words.goesIn(joint)
+                    + " of \""
                     + joint.label()
                     + "\" does not go in: at the "
                     + where
@@ -62,8 +64,12 @@ final class ClearanceCheck implements Check {
   }
 
   private static void cheek(Assembly assembly, JointFit fit, List<Finding> out) {
+    Kind kind = fit.joint().plan().kind();
     OptionalDouble least = fit.cheek().least();
-    if (least.isEmpty() || least.getAsDouble() < -Tolerances.contact()) {
+    if (kind == Kind.GROOVE
+        || kind == Kind.NOTCH
+        || least.isEmpty()
+        || least.getAsDouble() < -Tolerances.contact()) {
       return;
     }
     Joint joint = fit.joint();
@@ -88,7 +94,7 @@ final class ClearanceCheck implements Check {
                   joint.at()));
     }
     // Round tenons and holes are made of facets, which may stand against each other by so much.
-    double facets = joint.plan().kind() == Kind.ROUND_TENON ? Tolerances.facet() : 0;
+    double facets = joint.plan().diameter().isPresent() ? Tolerances.facet() : 0;
     if (greatest > LOOSE + facets + Tolerances.contact()) {
       out.add(
           Found.of("tenon-loose", Severity.LOOK)

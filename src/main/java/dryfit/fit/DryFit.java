@@ -17,7 +17,9 @@ public final class DryFit {
           new ClearanceCheck(),
           new InWoodCheck(),
           new WallCheck(),
-          new ShoulderCheck());
+          new ShoulderCheck(),
+          new SlantCheck(),
+          new TwistCheck());
 
   /** The dry fit of a chair; the same chair gives the same report. */
   public static FitReport of(Chair chair) {

@@ -11,7 +11,9 @@ import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The gap between a shoulder and the face it should sit on, at a grid of places over the section of
@@ -25,11 +27,17 @@ final class ShoulderGap {
   private static final double BEHIND = 3;
 
   private static final double FAR = 25;
+
+  private static final Set<Kind> HAVE_SHOULDERS =
+      EnumSet.of(
+          Kind.MORTISE_AND_TENON, Kind.ROUND_TENON, Kind.LOOSE_TENON, Kind.DOWELS, Kind.BRIDLE);
+
   private static final int PLACES = 7;
 
   static Gap of(Joint joint, Placed tenoned, Placed mortised) {
-    boolean none = joint.plan().kind() == Kind.HOUSING || joint.plan().shoulder() == Shoulder.NONE;
-    if (none) {
+    if (!HAVE_SHOULDERS.contains(joint.plan().kind())
+        || joint.plan().shoulder() == Shoulder.NONE
+        || tenoned.part().isPiece()) {
       return Gap.NONE;
     }
     Frame f = tenoned.part().frame();

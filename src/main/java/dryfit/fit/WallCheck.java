@@ -2,6 +2,7 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Finding.Severity;
 import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
@@ -10,6 +11,7 @@ import dryfit.solid.Overlap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Wood left beside a mortise. {@code mortise-breaks-out}: it comes out of a face. {@code
@@ -27,7 +29,8 @@ final class WallCheck implements Check {
     List<Joint> joints = assembly.chair().joints();
     for (int i = 0; i < joints.size(); i++) {
       for (int k = i + 1; k < joints.size(); k++) {
-        if (joints.get(i).mortised() == joints.get(k).mortised()) {
+        if (joints.get(i).mortised() == joints.get(k).mortised()
+            && areMortises(joints.get(i), joints.get(k))) {
           between(assembly, joints.get(i), joints.get(k)).ifPresent(out::add);
         }
       }
@@ -44,7 +47,7 @@ final class WallCheck implements Check {
     }
     Part part = assembly.mortised(joint).part();
     boolean out = wall <= Tolerances.contact();
-    String shallower = joint.plan().through() ? "thinner" : "shorter or thinner";
+    String shallower = joint.through() ? "thinner" : "shorter or thinner";
     return Optional.of(
         Found.of(out ? "mortise-breaks-out" : "thin-wall", out ? Severity.STOPS : Severity.LOOK)
             .part(part)
@@ -147,6 +150,13 @@ final class WallCheck implements Check {
                             + "; shorten one of the tenons or move them apart.",
                         a.plan().pointer(),
                         d.onFirst().midway(d.onSecond())));
+  }
+
+  /** A panel's groove runs out into the mortises beside it; a notch is a hole for a post. */
+  private static boolean areMortises(Joint a, Joint b) {
+    return Stream.of(a, b)
+        .map(j -> j.plan().kind())
+        .noneMatch(k -> k == Kind.GROOVE || k == Kind.NOTCH);
   }
 
   private static boolean isMitred(Joint a, Joint b) {

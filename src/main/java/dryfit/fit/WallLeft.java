@@ -7,13 +7,15 @@ import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import dryfit.solid.Distance;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The least wood left between a mortise and the outside of its part. Faces that look the same way
- * as the mouth, to within 60 degrees, are the mouth's own side and do not count; a mortise that
- * goes through has no wall at its far end either. Zero means that the mortise has come out.
+ * The least wood left between a mortise and the outside of its part, or the next mortise of the
+ * same joint. Faces that look the same way as the mouth, to within 60 degrees, are the mouth's own
+ * side and do not count, nor do others that it is meant to come out of: the far one of a through
+ * tenon, the end at a bridle. Zero means that the mortise has come out.
  *
  * @param face the face the wall is thinnest to, in words
  * @param at where
@@ -28,7 +30,6 @@ record WallLeft(OptionalDouble least, String face, Vec3 at) {
     Vec3 at = joint.at();
     String face = "";
     Mesh mesh = mortised.mesh();
-    Vec3 mouthWay = joint.mouth().normal();
     for (Convex cell : hole) {
       Box box = cell.bounds();
       for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -44,8 +45,7 @@ record WallLeft(OptionalDouble least, String face, Vec3 at) {
           continue;
         }
         Vec3 n = corners.get(1).minus(corners.get(0)).cross(corners.get(2).minus(corners.get(0)));
-        double facing = n.dot(mouthWay) / n.length();
-        if (facing > 0.5 || (joint.plan().through() && facing < -0.5)) {
+        if (joint.isOpenTo(n.unit())) {
           continue;
         }
         Distance d = Distance.toPolygon(cell, corners);
@@ -56,8 +56,26 @@ record WallLeft(OptionalDouble least, String face, Vec3 at) {
         }
       }
     }
+    for (Distance d : betweenTenons(joint)) {
+      if (d.length() < least) {
+        least = d.length();
+        at = d.onFirst();
+        face = "its neighbour";
+      }
+    }
     return new WallLeft(
         Double.isFinite(least) ? OptionalDouble.of(least) : OptionalDouble.empty(), face, at);
+  }
+
+  /** The wood between one mortise of the joint and the next. */
+  private static List<Distance> betweenTenons(Joint joint) {
+    List<Distance> out = new ArrayList<>();
+    for (int i = 0; i + 1 < joint.tenons().size(); i++) {
+      Distance.between(
+              joint.tenons().get(i).hole(), joint.tenons().get(i + 1).hole(), Double.MAX_VALUE)
+          .ifPresent(out::add);
+    }
+    return out;
   }
 
   private static boolean near(Box box, List<Vec3> corners, double least) {
