@@ -30,16 +30,16 @@ final class FaceMaker {
   static Made make(Instance i, String label, int tenoned, int mortised, Pieces pieces) {
     Stock t = i.tenoned();
     Stock m = i.mortised();
-    List<Convex> wood = t.placedCells();
+    List<Convex> wood = t.expectedCells();
     List<Plane> trim = List.of();
     if (i.plan().tenon().end() != JointPlan.End.MIDDLE) {
       Meeting meeting = Meeting.of(t, i.atStart(), m).orElseThrow(() -> JointMaker.misses(i));
       Plane end = meeting.landing(t, m).flipped();
       trim = List.of(end);
-      wood = wood.stream().flatMap(c -> c.clipped(end).stream()).toList();
+      wood = t.placedCells().stream().flatMap(c -> c.clipped(end).stream()).toList();
     }
     FaceContact contact =
-        FaceContact.largest(wood, m.placedCells())
+        FaceContact.largest(wood, m.expectedCells())
             .orElseThrow(
                 () ->
                     Refusal.of(

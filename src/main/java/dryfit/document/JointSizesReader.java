@@ -221,6 +221,9 @@ final class JointSizesReader {
   private Row dowelRow(double diameter) {
     int count = count(joint, 2, 1);
     double spacing = spacing(count);
+    if (count == 1) {
+      return Row.ONE;
+    }
     if (spacing <= diameter) {
       joint.conflict("tenon-too-large", "spacing", "dowels set this close run into each other");
     }
@@ -228,10 +231,9 @@ final class JointSizesReader {
   }
 
   private double spacing(int count) {
-    if (count == 1 && !joint.has("spacing")) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return size("spacing");
+    return count == 1
+        ? context.length(joint, "spacing", Bound.POSITIVE, 0)
+        : size("spacing");
   }
 
   private int count(Fields fields, int otherwise, int least) {
@@ -357,8 +359,7 @@ final class JointSizesReader {
   private JointSizes screwed() {
     double diameter = size("diameter");
     int count = count(joint, 1, 1);
-    double spacing =
-        count == 1 ? context.length(joint, "spacing", Bound.POSITIVE, 0) : spacing(count);
+    double spacing = spacing(count);
     return new JointSizes.Screwed(
         diameter,
         size("length"),

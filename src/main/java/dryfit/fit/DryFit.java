@@ -19,6 +19,8 @@ public final class DryFit {
           new WallCheck(),
           new ShoulderCheck(),
           new SlantCheck(),
+          new WedgeCheck(),
+          new DowelCheck(),
           new TwistCheck());
 
   /** The dry fit of a chair; the same chair gives the same report. */

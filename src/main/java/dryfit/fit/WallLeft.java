@@ -5,6 +5,7 @@ import dryfit.fit.Assembly.Placed;
 import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import dryfit.solid.Distance;
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ record WallLeft(OptionalDouble least, String face, Vec3 at) {
                 mesh.point(mesh.corner(t, 0)),
                 mesh.point(mesh.corner(t, 1)),
                 mesh.point(mesh.corner(t, 2)));
-        if (!near(box, corners, least)) {
+        if (!near(box, corners, least + Tolerances.contact())) {
           continue;
         }
         Vec3 n = corners.get(1).minus(corners.get(0)).cross(corners.get(2).minus(corners.get(0)));
@@ -49,10 +50,13 @@ record WallLeft(OptionalDouble least, String face, Vec3 at) {
           continue;
         }
         Distance d = Distance.toPolygon(cell, corners);
-        if (d.length() < least) {
+        String word = Assembly.facing(n, joint.at());
+        // Two walls alike: the same one is told for both of a pair, whatever the order of faces.
+        boolean alike = Math.abs(d.length() - least) <= Tolerances.contact();
+        if (alike ? word.compareTo(face) > 0 : d.length() < least) {
           least = d.length();
           at = d.onFirst();
-          face = Assembly.facing(n, joint.at());
+          face = word;
         }
       }
     }

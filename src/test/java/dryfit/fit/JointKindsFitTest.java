@@ -95,6 +95,15 @@ class JointKindsFitTest {
   }
 
   @Test
+  void mortiseFlaredTooFarIsNotLocked() {
+    // Each wedge would have to swell by 2 x 2.5 / 2 = 2.5 over its kerf of 1.5.
+    FitReport report = rail(WEDGED.replace("FLARE", ", \"flare\": 2.5"));
+    assertThat(Fitted.checks(report)).contains("wedges-slack");
+    assertThat(report.findings().get(0).message()).contains("make each wedge 4.00 mm thick");
+    assertThat(Fitted.checks(rail(WEDGED.replace("FLARE", ", \"flare\": 1.5")))).isEmpty();
+  }
+
+  @Test
   void looseTenonIsMeasuredInBothParts() {
     FitReport report =
         rail(
@@ -145,6 +154,16 @@ class JointKindsFitTest {
     assertThat(here.glueOther()).isZero();
     assertThat(here.glueLong()).isEqualTo(2 * Math.PI * 8 * 30, within(15.0));
     assertThat(report.findings()).isEmpty();
+  }
+
+  @Test
+  void dowelOfMoreThanHalfItsPartIsTold() {
+    String dowels = "\"kind\": \"dowels\", \"length\": 20, \"count\": 1, \"diameter\": ";
+    assertThat(Fitted.checks(rail(dowels + "10"))).doesNotContain("dowel-thick");
+    FitReport thick = rail(dowels + "10.5");
+    assertThat(thick.findings().stream().filter(f -> f.check().equals("dowel-thick")))
+        .allSatisfy(f -> assertThat(f.limit()).isEqualTo(10, GRID))
+        .hasSize(2);
   }
 
   @Test
