@@ -11,7 +11,6 @@ import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
 import dryfit.geometry.Box;
-import dryfit.geometry.Mesh;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
@@ -40,13 +39,15 @@ import java.util.stream.IntStream;
  */
 public final class ChairBuilder {
   private final Design design;
-  private final Kernel kernel;
+  private final Shelf shelf;
+  private final Joinery joinery;
   private final List<Problem> problems = new ArrayList<>();
   private final StockMaker stocks;
 
-  private ChairBuilder(Design design, Kernel kernel) {
+  private ChairBuilder(Design design, Shelf shelf) {
     this.design = design;
-    this.kernel = kernel;
+    this.shelf = shelf;
+    this.joinery = new Joinery(shelf);
     this.stocks = new StockMaker(design);
   }
 
@@ -56,7 +57,19 @@ public final class ChairBuilder {
    * @throws KernelFailure if a solid could not be made; the message names the part
    */
   public static Reading<Chair> build(Design design, Kernel kernel) {
-    return new ChairBuilder(design, kernel).build();
+    return build(design, new Shelf(kernel));
+  }
+
+  /**
+   * The same, taking from the shelf what was made before and leaving there what is made now. The
+   * chair does not depend on what the shelf holds.
+   *
+   * @throws KernelFailure if a solid could not be made; the message names the part
+   */
+  public static Reading<Chair> build(Design design, Shelf shelf) {
+    Reading<Chair> chair = new ChairBuilder(design, shelf).build();
+    shelf.swept();
+    return chair;
   }
 
   private Reading<Chair> build() {
@@ -88,9 +101,7 @@ public final class ChairBuilder {
     List<Made> joints = new ArrayList<>();
     attempt(() -> joints.addAll(Mitres.cut(made)));
 
-    Map<String, Csg> bodies = new LinkedHashMap<>();
-    placed.forEach(
-        (key, stock) -> attempt(() -> bodies.put(key, body(stock, indices.get(key), joints))));
+    Map<String, Csg> bodies = bodies(placed, indices, joints);
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
     List<Joint> all = new ArrayList<>(joints.stream().map(Made::joint).toList());
     if (problems.isEmpty()) {
@@ -111,13 +122,10 @@ public final class ChairBuilder {
       String key = key(piece.name(), piece.hand());
       order.add(key);
       placed.put(key, piece);
-      bodies.put(key, piece.shape());
+      bodies.put(key, shelf.canonical(piece.shape()));
     }
-    List<Part> parts =
-        order.parallelStream()
-            .map(key -> part(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())))
-            .toList();
-    return new Reading.Accepted<>(new Chair(design, parts, unambiguous(all)));
+    return new Reading.Accepted<>(
+        new Chair(design, parts(order, placed, bodies, cuts), unambiguous(all)));
   }
 
   private void attempt(Runnable step) {
@@ -154,6 +162,34 @@ public final class ChairBuilder {
   }
 
   // ---- bodies ----
+
+  /** A body, or why there is none. */
+  private record Tried(String key, Csg body, Refusal refusal) {}
+
+  private Map<String, Csg> bodies(
+      Map<String, Stock> placed, Map<String, Integer> indices, List<Made> joints) {
+    List<Tried> tried =
+        List.copyOf(placed.keySet()).parallelStream()
+            .map(
+                key -> {
+                  try {
+                    Csg body = body(placed.get(key), indices.get(key), joints);
+                    return new Tried(key, shelf.canonical(body), null);
+                  } catch (Refusal refusal) {
+                    return new Tried(key, null, refusal);
+                  }
+                })
+            .toList();
+    Map<String, Csg> bodies = new LinkedHashMap<>();
+    for (Tried t : tried) {
+      if (t.refusal() == null) {
+        bodies.put(t.key(), t.body());
+      } else {
+        refuse(t.refusal());
+      }
+    }
+    return bodies;
+  }
 
   private Csg body(Stock stock, int index, List<Made> joints) {
     Csg shape = stock.shape();
@@ -259,13 +295,13 @@ public final class ChairBuilder {
       around.add(
           new PanelFiller.Around(
               stock,
-              Cells.of(bodies.get(key(ref.part(), of))).stream()
+              joinery.cells(bodies.get(key(ref.part(), of)), stock.hand()).stream()
                   .map(c -> c.placed(stock.frame()))
                   .toList()));
     }
-    PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around);
+    PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around, shelf);
     placed.put(key(panel.name(), hand), filled.stock());
-    bodies.put(key(panel.name(), hand), filled.stock().shape());
+    bodies.put(key(panel.name(), hand), shelf.canonical(filled.stock().shape()));
     List<Convex> groove = Cells.of(filled.groove());
     for (PanelFiller.Around a : around) {
       GrooveMaker.of(
@@ -284,27 +320,39 @@ public final class ChairBuilder {
 
   // ---- finished parts ----
 
-  private Part part(Stock stock, Csg body, List<Csg> cuts) {
-    List<Convex> bodyCells = Cells.of(body);
-    Csg finished = body.minus(cuts);
-    Mesh mesh;
-    try {
-      mesh = kernel.evaluate(finished);
-    } catch (KernelFailure failure) {
-      throw new KernelFailure(
-          label(stock) + ": " + failure.getMessage(), failure.operands(), failure);
-    }
-    List<Convex> cells =
-        Cells.minus(bodyCells, cuts.stream().flatMap(c -> Cells.of(c).stream()).toList());
+  private List<Part> parts(
+      List<String> order,
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts) {
+    List<Joinery.Work> work =
+        order.parallelStream()
+            .map(
+                key ->
+                    new Joinery.Work(
+                        label(placed.get(key)),
+                        placed.get(key).hand(),
+                        bodies.get(key),
+                        cuts.getOrDefault(key, List.of()).stream().map(shelf::canonical).toList()))
+            .toList();
+    List<Solid> solids = joinery.solids(work);
+    return IntStream.range(0, order.size())
+        .parallel()
+        .mapToObj(i -> part(placed.get(order.get(i)), work.get(i), solids.get(i)))
+        .toList();
+  }
+
+  private Part part(Stock stock, Joinery.Work work, Solid solid) {
+    List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
     Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
     return new Part(
         stock.plan(),
         stock.hand(),
-        label(stock),
+        work.label(),
         stock.frame(),
-        body,
+        work.body(),
         bodyCells,
-        new Solid(mesh, cells),
+        solid,
         new Part.Blank(size.x(), size.y(), size.z()),
         stock.grain());
   }

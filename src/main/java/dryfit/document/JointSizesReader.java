@@ -231,9 +231,7 @@ final class JointSizesReader {
   }
 
   private double spacing(int count) {
-    return count == 1
-        ? context.length(joint, "spacing", Bound.POSITIVE, 0)
-        : size("spacing");
+    return count == 1 ? context.length(joint, "spacing", Bound.POSITIVE, 0) : size("spacing");
   }
 
   private int count(Fields fields, int otherwise, int least) {

@@ -623,7 +623,11 @@ class RefusedTest {
 
   private static void joint(String sizes, String code, String key) {
     Problem problem =
-        only(spoiled(RAIL_TENON, sizes), code, "/joints/rail to post" + key, key.isEmpty() ? 26 : 27);
+        only(
+            spoiled(RAIL_TENON, sizes),
+            code,
+            "/joints/rail to post" + key,
+            key.isEmpty() ? 26 : 27);
     assertThat(problem.message()).isNotBlank();
   }
 
@@ -640,14 +644,19 @@ class RefusedTest {
         "\"thickness\": 8, \"width\": 30, \"length\": 25, \"twin\": 4",
         "tenon-too-large",
         "/width");
-    joint("\"thickness\": 8, \"width\": 20, \"length\": 25, \"twin\": { \"count\": 1.5, \"gap\": 2 }", "out-of-range", "/twin/count");
+    joint(
+        "\"thickness\": 8, \"width\": 20, \"length\": 25, \"twin\": { \"count\": 1.5, \"gap\": 2 }",
+        "out-of-range",
+        "/twin/count");
     joint(RAIL_TENON + ", \"twin\": { \"count\": 2 }", "missing-value", "/twin");
   }
 
   @Test
   void bareFaceAndPlaceTogether() {
     joint(
-        RAIL_TENON + ", \"bare-faced\": \"inside\", \"from-outside\": 2", "conflict", "/from-outside");
+        RAIL_TENON + ", \"bare-faced\": \"inside\", \"from-outside\": 2",
+        "conflict",
+        "/from-outside");
   }
 
   @Test

@@ -83,8 +83,7 @@ class JointKindsTextTest {
   void theJsonOfEveryKindFollowsItsSchema() {
     byte[] bytes = FitJson.bytes(REPORT);
     assertThat(
-            Schemas.problems(
-                "fit-report-1.schema.json", new String(bytes, StandardCharsets.UTF_8)))
+            Schemas.problems("fit-report-1.schema.json", new String(bytes, StandardCharsets.UTF_8)))
         .isEmpty();
     JsonNode joints = JsonMapper.shared().readTree(bytes).get("joints");
     for (JsonNode joint : joints) {
