@@ -20,6 +20,9 @@ import java.util.OptionalDouble;
 final class GrooveMaker {
   private GrooveMaker() {}
 
+  /** A groove is shallow and its walls carry little, mm (common practice, no source). */
+  private static final double LEAST_WALL = 3;
+
   /**
    * @param panel as placed
    * @param groove cells of all the groove, chair space
@@ -84,7 +87,7 @@ final class GrooveMaker {
         new JointPlan.Entry.SquareToTheFace(),
         new JointPlan.Place(none, none, none, none),
         JointPlan.Shoulder.NONE,
-        new FitPlan(fills.slack(), 0, fills.gap(), chairFit.leastWall()),
+        new FitPlan(fills.slack(), 0, fills.gap(), Math.min(LEAST_WALL, chairFit.leastWall())),
         JointPlan.Role.LOCATING);
   }
 }

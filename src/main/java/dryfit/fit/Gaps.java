@@ -2,6 +2,7 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Tenon;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointFit.Gap;
 import dryfit.geometry.Rays;
@@ -74,7 +75,10 @@ final class Gaps {
   }
 
   Gap edge() {
-    return isRound() ? Gap.NONE : beside(joint.wide(), joint.thick(), halfWide, halfThick);
+    // Along a groove there is nothing to meet.
+    return isRound() || joint.plan().kind() == Kind.GROOVE
+        ? Gap.NONE
+        : beside(joint.wide(), joint.thick(), halfWide, halfThick);
   }
 
   Gap bottom() {

@@ -47,7 +47,7 @@ final class WallCheck implements Check {
     }
     Part part = assembly.mortised(joint).part();
     boolean out = wall <= Tolerances.contact();
-    String shallower = joint.through() ? "thinner" : "shorter or thinner";
+    String hole = "The " + Words.hole(joint) + " of \"" + joint.label() + "\" ";
     return Optional.of(
         Found.of(out ? "mortise-breaks-out" : "thin-wall", out ? Severity.STOPS : Severity.LOOK)
             .part(part)
@@ -56,20 +56,18 @@ final class WallCheck implements Check {
             .source(leastWall(joint))
             .says(
                 out
-                    ? "The mortise of \""
-                        + joint.label()
-                        + "\" comes out at the "
+                    ? hole
+                        + "comes out at the "
                         + fit.wallFace()
                         + " of "
                         + part.label()
-                        + "; make the tenon "
-                        + shallower
+                        + "; "
+                        + Words.takeLess(joint)
                         + " so that "
                         + assembly.length(limit)
                         + " of wood are left."
-                    : "The mortise of \""
-                        + joint.label()
-                        + "\" leaves "
+                    : hole
+                        + "leaves "
                         + assembly.gap(wall)
                         + " of wood at the "
                         + fit.wallFace()
@@ -77,16 +75,19 @@ final class WallCheck implements Check {
                         + part.label()
                         + ", less than "
                         + assembly.length(limit)
-                        + "; make the tenon "
-                        + shallower
+                        + "; "
+                        + Words.takeLess(joint)
                         + " by "
                         + assembly.length(Assembly.roundUp(limit - wall))
                         + ".",
-                joint.plan().pointer() + (joint.plan().depth().isPresent() ? "/depth" : "/length"),
+                joint.plan().pointer() + Words.sizeKey(joint),
                 WallLeft.of(assembly, joint).at()));
   }
 
   private static Source leastWall(Joint joint) {
+    if (joint.plan().kind() == Kind.GROOVE) {
+      return Source.commonPractice("about an eighth of an inch of wood beside a groove");
+    }
     return joint.plan().fit().leastWall() == 6
         ? Source.commonPractice("about a quarter inch of wood beside a mortise")
         : Source.maker("fit/least-wall");
