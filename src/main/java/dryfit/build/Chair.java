@@ -13,6 +13,14 @@ public record Chair(Design design, List<Part> parts, List<Joint> joints) {
     joints = List.copyOf(joints);
   }
 
+  /**
+   * The joints that hold parts together: all but the grooves of panels, which hold nothing until
+   * the frame around them is closed.
+   */
+  public List<Joint> holding() {
+    return joints.stream().filter(j -> j.plan().kind() != JointPlan.Kind.GROOVE).toList();
+  }
+
   /** The labels of the pieces that a joint brings with it: dowels, loose tenons, wedges. */
   public List<String> pieces(Joint joint) {
     return parts.stream()

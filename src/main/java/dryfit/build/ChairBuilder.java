@@ -10,9 +10,7 @@ import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
-import dryfit.geometry.Box;
 import dryfit.geometry.Plane;
-import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
@@ -107,6 +105,10 @@ public final class ChairBuilder {
     List<Joint> all = new ArrayList<>(joints.stream().map(Made::joint).toList());
     if (problems.isEmpty()) {
       fillPanels(placed, bodies, cuts, indices, all);
+      drivePins(joints, placed, bodies, cuts);
+    }
+    if (problems.isEmpty()) {
+      cutNotches(placed, bodies, cuts);
     }
     if (!problems.isEmpty()) {
       return new Reading.Refused<>(problems);
@@ -267,7 +269,7 @@ public final class ChairBuilder {
       Map<String, Integer> indices,
       List<Joint> joints) {
     for (PartPlan plan : design.parts()) {
-      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isFilling(panel)) {
+      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isLate(panel)) {
         continue;
       }
       for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
@@ -285,7 +287,11 @@ public final class ChairBuilder {
       Map<String, Integer> indices,
       List<Joint> joints) {
     List<PanelFiller.Around> around = new ArrayList<>();
-    for (PartRef ref : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
+    boolean loose = panel.shape() instanceof PartPlan.PanelShape.DropsInto;
+    for (PartRef ref :
+        loose
+            ? ((PartPlan.PanelShape.DropsInto) panel.shape()).parts()
+            : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
       Hand of = ref.hand();
       if (of == Hand.NONE && placed.get(key(ref.part(), Hand.NONE)) == null) {
         of = hand == Hand.NONE ? Hand.RIGHT : hand;
@@ -299,6 +305,12 @@ public final class ChairBuilder {
               joinery.cells(bodies.get(key(ref.part(), of)), stock.hand()).stream()
                   .map(c -> c.placed(stock.frame()))
                   .toList()));
+    }
+    if (loose) {
+      Stock stock = DropIn.of(panel, hand, around);
+      placed.put(key(panel.name(), hand), stock);
+      bodies.put(key(panel.name(), hand), shelf.canonical(stock.shape()));
+      return;
     }
     PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around, shelf);
     placed.put(key(panel.name(), hand), filled.stock());
@@ -316,6 +328,48 @@ public final class ChairBuilder {
           .ifPresent(joint -> joints.add(joint.labelled(handed(joint))));
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
+    }
+  }
+
+  // ---- pins and notches ----
+
+  private void drivePins(
+      List<Made> joints,
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts) {
+    for (PartPlan plan : design.parts()) {
+      if (plan instanceof PartPlan.Pin pin) {
+        attempt(
+            () -> {
+              for (PinMaker.Driven driven : PinMaker.of(pin, joints)) {
+                String own = key(pin.name(), driven.stock().hand());
+                placed.put(own, driven.stock());
+                bodies.put(own, shelf.canonical(driven.stock().shape()));
+                cut(cuts, driven.joint().of().mortised(), driven.holeInMortised());
+                cut(cuts, driven.joint().of().tenoned(), driven.holeInTenoned());
+              }
+            });
+      }
+    }
+  }
+
+  private static void cut(Map<String, List<Csg>> cuts, Stock from, Csg hole) {
+    cuts.computeIfAbsent(key(from.name(), from.hand()), k -> new ArrayList<>())
+        .add(Shapes.localTo(hole, from.frame()));
+  }
+
+  private void cutNotches(
+      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
+    Notches notches = new Notches(placed, bodies);
+    for (Map.Entry<String, Stock> each : placed.entrySet()) {
+      attempt(
+          () -> {
+            List<Csg> tools = notches.of(each.getValue());
+            if (!tools.isEmpty()) {
+              cuts.computeIfAbsent(each.getKey(), k -> new ArrayList<>()).addAll(tools);
+            }
+          });
     }
   }
 
@@ -345,7 +399,6 @@ public final class ChairBuilder {
 
   private Part part(Stock stock, Joinery.Work work, Solid solid) {
     List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
-    Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
     return new Part(
         stock.plan(),
         stock.hand(),
@@ -354,7 +407,7 @@ public final class ChairBuilder {
         work.body(),
         bodyCells,
         solid,
-        new Part.Blank(size.x(), size.y(), size.z()),
+        Part.Blank.around(bodyCells, stock.plan().common().cuts().oversize()),
         stock.grain());
   }
 

@@ -84,6 +84,30 @@ public record Joint(
         others, open);
   }
 
+  /** The same joint with one of its tenons alone. */
+  public Joint alone(Tenon tenon) {
+    return new Joint(
+        plan,
+        hand,
+        label,
+        tenoned,
+        atStart,
+        mortised,
+        mouth,
+        tenon.at(),
+        entry,
+        thick,
+        wide,
+        length,
+        List.of(tenon),
+        open);
+  }
+
+  /** How much of the length is inside the wood: all but what stands proud. */
+  public double inWood() {
+    return length - (through() ? plan.proud() : 0);
+  }
+
   public String name() {
     return plan.name();
   }

@@ -54,7 +54,7 @@ final class Pieces {
     PartPlan plan =
         section instanceof Section.Round round
             ? new PartPlan.Turned(
-                common, run, List.of(new PartPlan.Station(0, round.diameter())), false)
+                common, run, List.of(new PartPlan.Station(0, round.diameter())), false, List.of())
             : new PartPlan.Straight(common, run, section, List.of(), 0);
     Csg leaf = shape.localTo(frame).asLeaf(common.pointer());
     stocks.add(

@@ -16,7 +16,8 @@ import java.util.Optional;
 
 /** Reads one joint of any kind. */
 final class JointReader {
-  private static final List<String> COMMON = List.of("tenon", "into", "kind", "fit", "role");
+  private static final List<String> COMMON =
+      List.of("tenon", "into", "kind", "fit", "limits", "role");
   private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
   private static final Map<String, Shoulder> SHOULDERS = new LinkedHashMap<>();
   private static final Map<String, Role> ROLES = new LinkedHashMap<>();

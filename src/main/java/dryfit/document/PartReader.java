@@ -21,8 +21,8 @@ import java.util.stream.Stream;
 final class PartReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
   static final Map<String, View> VIEWS = new LinkedHashMap<>();
-  private static final Map<String, String> FACES = new LinkedHashMap<>();
-  private static final List<String> COMMON = List.of("form", "pair", "timber", "grain");
+  static final Map<String, String> FACES = new LinkedHashMap<>();
+  private static final List<String> COMMON = List.of("form", "pair", "timber", "grain", "oversize");
 
   static {
     KEYS.put(
@@ -31,23 +31,31 @@ final class PartReader {
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("section", "turn", "tapers"))));
+                List.of("section", "turn", "tapers", "foot", "rebate", "rebates"))));
     KEYS.put(
         "sawn",
         keys(
             List.of(
                 PlacementReader.STANDS,
                 PlacementReader.BETWEEN,
-                List.of("side", "front", "plan", "thickness"))));
+                List.of("side", "front", "plan", "thickness", "turn", "foot"))));
     KEYS.put(
         "turned",
         keys(
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("diameter", "diameters", "smooth"))));
+                List.of("diameter", "diameters", "smooth", "foot", "details"))));
     KEYS.put(
-        "panel", keys(List.of(List.of("thickness", "fills", "groove", "plane", "at", "outline"))));
+        "panel",
+        keys(
+            List.of(
+                List.of("thickness", "fills", "groove", "plane", "at", "outline"),
+                PanelReader.LOOSE)));
+    KEYS.put("seat", keys(List.of(SeatReader.SEAT)));
+    KEYS.put("corner-block", keys(List.of(SeatReader.BLOCK)));
+    KEYS.put("peg", keys(PinReader.pegKeys()));
+    KEYS.put("wedge", keys(PinReader.wedgeKeys()));
     VIEWS.put("plan", View.PLAN);
     VIEWS.put("side", View.SIDE);
     VIEWS.put("front", View.FRONT);
@@ -92,6 +100,10 @@ final class PartReader {
       case "straight" -> Optional.of(straight(common, part));
       case "sawn" -> Optional.of(sawn(common, part));
       case "turned" -> Optional.of(turned(common, part));
+      case "seat" -> new SeatReader(context, common, part).seat();
+      case "corner-block" -> Optional.of(new SeatReader(context, common, part).cornerBlock());
+      case "peg" -> Optional.of(new PinReader(context, common, part).peg());
+      case "wedge" -> Optional.of(new PinReader(context, common, part).wedge());
       default -> new PanelReader(context, common, part).read();
     };
   }
@@ -113,7 +125,13 @@ final class PartReader {
       timber = part.word(own.get(), Timbers.byName()).orElse(timber);
     }
     return new Common(
-        name, part.self().pointer(), part.flag("pair", false), timber, grain(part), part.note());
+        name,
+        part.self().pointer(),
+        part.flag("pair", false),
+        timber,
+        grain(part),
+        part.note(),
+        new PartCutsReader(context, part).read());
   }
 
   private Grain grain(Fields part) {
@@ -139,9 +157,11 @@ final class PartReader {
     for (Json item : part.list("tapers")) {
       tapers.add(taper(item));
     }
-    double turn =
-        part.node("turn").map(node -> context.number(node, Kind.ANGLE, Bound.ANY)).orElse(0.0);
-    return new PartPlan.Straight(common, placement, section, tapers, turn);
+    return new PartPlan.Straight(common, placement, section, tapers, turn(part));
+  }
+
+  private double turn(Fields part) {
+    return part.node("turn").map(node -> context.number(node, Kind.ANGLE, Bound.ANY)).orElse(0.0);
   }
 
   private Section section(Fields part, Json node) {
@@ -192,7 +212,8 @@ final class PartReader {
         Optional.ofNullable(views.get(View.SIDE)),
         Optional.ofNullable(views.get(View.FRONT)),
         Optional.ofNullable(views.get(View.PLAN)),
-        thickness);
+        thickness,
+        turn(part));
   }
 
   private void checkViews(Fields part, List<String> written) {
@@ -243,6 +264,11 @@ final class PartReader {
     } else {
       part.need("diameters");
     }
-    return new PartPlan.Turned(common, placement, stations, part.flag("smooth", false));
+    return new PartPlan.Turned(
+        common,
+        placement,
+        stations,
+        part.flag("smooth", false),
+        new DetailReader(context, part).read());
   }
 }

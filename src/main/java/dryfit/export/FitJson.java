@@ -43,6 +43,7 @@ public final class FitJson {
     root.put("fits", report.fits());
     ArrayNode findings = root.putArray("findings");
     report.findings().forEach(f -> findings.add(finding(f)));
+    root.set("whole", DetailJson.whole(report.whole()));
     ArrayNode joints = root.putArray("joints");
     report.joints().forEach(j -> joints.add(joint(chair, j)));
     ArrayNode parts = root.putArray("parts");
@@ -63,6 +64,7 @@ public final class FitJson {
     ObjectNode source = out.putObject("source");
     source.put("kind", word(f.source().kind()));
     source.put("text", f.source().text());
+    source.put("limit", f.source().limit());
     out.put("message", f.message());
     out.put("pointer", f.pointer());
     out.set("at", place(f.at()));
@@ -100,6 +102,7 @@ public final class FitJson {
     out.set("pieces", texts(chair.pieces(joint)));
     out.set("slant", Slant.of(chair, joint).map(FitJson::slant).orElseGet(NODES::nullNode));
     out.set("wedges", joint.plan().wedges().map(FitJson::wedges).orElseGet(NODES::nullNode));
+    DetailJson.add(out, fit.detail());
     return out;
   }
 

@@ -22,6 +22,7 @@ final class JointMeasure {
             .map(t -> new Gaps(joint, t, assembly.part(t.part()), mortised))
             .toList();
     WallLeft wall = WallLeft.of(assembly, joint);
+    List<ShoulderGap.Sample> shoulderGaps = ShoulderGap.samples(joint, tenoned, mortised);
     GlueArea glue = GlueArea.of(assembly, joint);
     double deep = depthAlong(joint, mortised);
 
@@ -36,7 +37,7 @@ final class JointMeasure {
         Gaps.all(gaps.stream().map(Gaps::cheek).toList()),
         Gaps.all(gaps.stream().map(Gaps::edge).toList()),
         Gaps.all(gaps.stream().map(Gaps::bottom).toList()),
-        ShoulderGap.of(joint, tenoned, mortised),
+        Gaps.gap(shoulderGaps.stream().map(ShoulderGap.Sample::gap).toList()),
         wall.least(),
         wall.face(),
         joint.lean(),
@@ -47,7 +48,8 @@ final class JointMeasure {
         shoulder.map(EndCut::onWideFace).orElse(0.0),
         shoulder.map(EndCut::onNarrowFace).orElse(0.0),
         glue.longGrain(),
-        glue.other());
+        glue.other(),
+        JointDetails.of(assembly, joint, wall, shoulderGaps));
   }
 
   /** How the end is cut, if the joint is at an end. */
