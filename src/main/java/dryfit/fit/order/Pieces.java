@@ -40,7 +40,7 @@ final class Pieces {
   static Pieces of(Chair chair) {
     List<List<Convex>> cells =
         new ArrayList<>(chair.parts().stream().map(Part::placedCells).toList());
-    for (Joint j : chair.joints()) {
+    for (Joint j : chair.holding()) {
       // A tenon meant to be pressed in makes its own room, and so does a pin.
       makeRoom(cells, j.mortised(), j.tenon());
       for (Part part : chair.parts()) {
@@ -125,7 +125,7 @@ final class Pieces {
 
   /** The joints with one part in each group, in the order of the chair. */
   List<Joint> between(BitSet one, BitSet other) {
-    return chair.joints().stream()
+    return chair.holding().stream()
         .filter(
             j ->
                 one.get(j.tenoned()) && other.get(j.mortised())
@@ -146,7 +146,7 @@ final class Pieces {
     int n = cells.size();
     BitSet[] all = new BitSet[n];
     Arrays.setAll(all, i -> new BitSet(n));
-    for (Joint j : chair.joints()) {
+    for (Joint j : chair.holding()) {
       all[j.tenoned()].set(j.mortised());
       all[j.mortised()].set(j.tenoned());
     }

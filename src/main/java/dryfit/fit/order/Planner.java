@@ -144,7 +144,7 @@ final class Planner {
   }
 
   private boolean jointed(int part) {
-    return pieces.chair().joints().stream()
+    return pieces.chair().holding().stream()
         .anyMatch(j -> j.tenoned() == part || j.mortised() == part);
   }
 
