@@ -86,6 +86,11 @@ public record Part(
     return plan.name();
   }
 
+  /** Whether a joint brought it along: a dowel, a loose tenon, a wedge. */
+  public boolean isPiece() {
+    return pointer().startsWith("/joints/");
+  }
+
   public String pointer() {
     return plan.common().pointer();
   }

@@ -3,6 +3,7 @@ package dryfit.build;
 import dryfit.document.Hand;
 import dryfit.document.PartPlan;
 import dryfit.geometry.Frame;
+import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
@@ -49,6 +50,16 @@ record Stock(
 
   List<Convex> placedCells() {
     return cells.stream().map(c -> c.placed(frame)).toList();
+  }
+
+  /** The cells as far as the part is expected to go once its ends are cut, chair space. */
+  List<Convex> expectedCells() {
+    Plane beforeStart = new Plane(Vec3.RIGHT.negated(), -start);
+    Plane beyondEnd = new Plane(Vec3.RIGHT, end);
+    return cells.stream()
+        .flatMap(c -> c.clipped(beforeStart).flatMap(d -> d.clipped(beyondEnd)).stream())
+        .map(c -> c.placed(frame))
+        .toList();
   }
 
   /** Unit direction out of the part at an end, chair space. */

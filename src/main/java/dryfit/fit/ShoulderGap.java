@@ -11,8 +11,10 @@ import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The gap between a shoulder and the face it should sit on, at a grid of places over the section of
@@ -26,6 +28,11 @@ final class ShoulderGap {
   private static final double BEHIND = 3;
 
   private static final double FAR = 25;
+
+  private static final Set<Kind> HAVE_SHOULDERS =
+      EnumSet.of(
+          Kind.MORTISE_AND_TENON, Kind.ROUND_TENON, Kind.LOOSE_TENON, Kind.DOWELS, Kind.BRIDLE);
+
   private static final int PLACES = 7;
 
   /** Gaps this alike need no closer look, mm: below what is printed. */
@@ -43,8 +50,9 @@ final class ShoulderGap {
 
   /** A few places; many where these do not agree. */
   static List<Sample> samples(Joint joint, Placed tenoned, Placed mortised) {
-    boolean none = joint.plan().kind() == Kind.HOUSING || joint.plan().shoulder() == Shoulder.NONE;
-    if (none) {
+    if (!HAVE_SHOULDERS.contains(joint.plan().kind())
+        || joint.plan().shoulder() == Shoulder.NONE
+        || tenoned.part().isPiece()) {
       return List.of();
     }
     Frame f = tenoned.part().frame();

@@ -619,6 +619,96 @@ class RefusedTest {
         27);
   }
 
+  private static final String RAIL_TENON = "\"thickness\": 8, \"width\": 40, \"length\": 25";
+
+  private static void joint(String sizes, String code, String key) {
+    Problem problem =
+        only(
+            spoiled(RAIL_TENON, sizes),
+            code,
+            "/joints/rail to post" + key,
+            key.isEmpty() ? 26 : 27);
+    assertThat(problem.message()).isNotBlank();
+  }
+
+  @Test
+  void whoTakesTheAngleIsSaidOnce() {
+    joint(RAIL_TENON + ", \"entry\": \"along\", \"angled\": \"tenon\"", "conflict", "/angled");
+    joint(RAIL_TENON + ", \"angled\": \"leg\"", "unknown-word", "/angled");
+  }
+
+  @Test
+  void twinTenonsThatDoNotFitTheirPart() {
+    // Two of 30 and 4 between them are 64; the rail is 62 wide.
+    joint(
+        "\"thickness\": 8, \"width\": 30, \"length\": 25, \"twin\": 4",
+        "tenon-too-large",
+        "/width");
+    joint(
+        "\"thickness\": 8, \"width\": 20, \"length\": 25, \"twin\": { \"count\": 1.5, \"gap\": 2 }",
+        "out-of-range",
+        "/twin/count");
+    joint(RAIL_TENON + ", \"twin\": { \"count\": 2 }", "missing-value", "/twin");
+  }
+
+  @Test
+  void bareFaceAndPlaceTogether() {
+    joint(
+        RAIL_TENON + ", \"bare-faced\": \"inside\", \"from-outside\": 2",
+        "conflict",
+        "/from-outside");
+  }
+
+  @Test
+  void wedgesInATenonThatDoesNotGoThrough() {
+    joint(
+        RAIL_TENON + ", \"wedges\": { \"deep\": 20, \"angle\": \"4 deg\" }", "conflict", "/wedges");
+    joint(
+        "\"thickness\": 8, \"width\": 40, \"through\": true,"
+            + " \"wedges\": { \"deep\": 20, \"angle\": \"16 deg\" }",
+        "out-of-range",
+        "/wedges/angle");
+  }
+
+  @Test
+  void dowelsThatRunIntoEachOther() {
+    joint(
+        "\"kind\": \"dowels\", \"diameter\": 8, \"length\": 20, \"spacing\": 8",
+        "tenon-too-large",
+        "/spacing");
+    joint("\"kind\": \"dowels\", \"diameter\": 8, \"length\": 20", "missing-value", "");
+  }
+
+  @Test
+  void throughDowelsHaveToSayHowFarTheyGoIntoTheirOwnPart() {
+    joint(
+        "\"kind\": \"dowels\", \"diameter\": 8, \"through\": true, \"count\": 1",
+        "missing-value",
+        "");
+  }
+
+  @Test
+  void aShareIsMoreThanNothingAndLessThanAll() {
+    joint("\"kind\": \"lap\", \"share\": 1", "out-of-range", "/share");
+    joint("\"kind\": \"lap\", \"share\": 0", "out-of-range", "/share");
+    joint("\"kind\": \"lap\", \"entry\": \"along\"", "unknown-key", "/entry");
+  }
+
+  @Test
+  void onlyJointsBetweenTheEndsAreInTheMiddle() {
+    only(spoiled("rail both", "rail middle"), "absent-end", "/joints/rail to post/tenon", 26);
+    only(
+        spoiled(RAIL_TENON, "\"kind\": \"notch\", \"across\": 3, \"along\": 1"),
+        "absent-end",
+        "/joints/rail to post/tenon",
+        26);
+  }
+
+  @Test
+  void aGrooveIsNotWrittenAsAJoint() {
+    joint("\"kind\": \"groove\"", "unknown-word", "/kind");
+  }
+
   @Test
   void everythingWrongIsToldAtOnceInTheOrderOfTheDocument() {
     String text =
