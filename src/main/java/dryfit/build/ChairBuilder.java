@@ -160,7 +160,7 @@ public final class ChairBuilder {
       startDone |= m.of().atStart();
       endDone |= !m.of().atStart();
       for (Plane plane : m.trim()) {
-        shape = Shapes.trimmed(shape, stock.frame().local(plane), origin);
+        shape = trimmed(shape, stock, m.of().atStart(), plane, origin);
       }
       if (m.joint().plan().shoulder() == Shoulder.SCRIBED) {
         shape = scribed(shape, stock, m, origin);
@@ -179,9 +179,15 @@ public final class ChairBuilder {
   private Csg butted(Csg shape, Stock stock, Stock.ButtedEnd butt, String origin) {
     Stock other = stocks.stock(butt.part(), butt.hand());
     return Meeting.of(stock, butt.atStart(), other)
-        .map(m -> m.landing(stock, other).flipped())
-        .map(plane -> Shapes.trimmed(shape, stock.frame().local(plane), origin))
+        .map(m -> m.landing(other).flipped())
+        .map(plane -> trimmed(shape, stock, butt.atStart(), plane, origin))
         .orElse(shape);
+  }
+
+  /** An end cut to a plane of chair space. */
+  private static Csg trimmed(Csg shape, Stock stock, boolean atStart, Plane plane, String origin) {
+    return Shapes.trimmed(
+        shape, stock.frame().local(plane), p -> stock.isNearEnd(atStart, p), origin);
   }
 
   /** Coped: what is inside the other part goes, after the end is cut off in the middle of it. */
@@ -193,16 +199,8 @@ public final class ChairBuilder {
             .map(CellRay.Entry::out)
             .orElse(1.0);
     Plane middle = j.mouth().moved(-out / 2 * -j.entry().dot(j.mouth().normal()));
-    Csg shorter =
-        Shapes.trimmed(
-            shape,
-            stock
-                .frame()
-                .local(
-                    middle.normal().dot(stock.outward(j.atStart())) > 0
-                        ? middle
-                        : middle.flipped()),
-            origin);
+    boolean outward = middle.normal().dot(stock.outward(j.atStart())) > 0;
+    Csg shorter = trimmed(shape, stock, j.atStart(), outward ? middle : middle.flipped(), origin);
     return shorter.minus(
         List.of(Shapes.localTo(Shapes.placed(other.shape(), other.frame()), stock.frame())));
   }
@@ -275,8 +273,12 @@ public final class ChairBuilder {
         body,
         bodyCells,
         new Solid(mesh, cells),
-        new Part.Blank(size.x(), size.y(), size.z()),
-        stock.grain());
+        stock
+            .bent()
+            .map(b -> b.blank(bodyCells))
+            .orElse(new Part.Blank(size.x(), size.y(), size.z())),
+        stock.grain(),
+        stock.bent().map(BentEnds::bend));
   }
 
   private String label(Stock stock) {

@@ -35,7 +35,8 @@ final class FaceNames {
     return best;
   }
 
-  private static Vec3 inChair(String word, StockMaker.Line line, String pointer) {
+  /** The direction in the chair that a word means for a part on this line. */
+  static Vec3 inChair(String word, StockMaker.Line line, String pointer) {
     return switch (word) {
       case "front" -> Vec3.BACK.negated();
       case "back" -> Vec3.BACK;

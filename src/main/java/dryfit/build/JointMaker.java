@@ -48,7 +48,7 @@ final class JointMaker {
     List<Convex> wood = i.mortised().placedCells();
     Plane mouth =
         i.plan().shoulder() == Shoulder.FLAT && i.plan().kind() != Kind.HOUSING
-            ? meeting.landing(t, i.mortised())
+            ? meeting.landing(i.mortised())
             : meeting.mouth();
     Vec3 entry = entry(i, out, mouth);
     if (entry.dot(mouth.normal()) > -Math.cos(Math.toRadians(80))) {
@@ -251,7 +251,7 @@ final class JointMaker {
     Plane tip = bottom.flipped();
     Plane floor = mouth.moved(-depth - plan.fit().bottom()).flipped();
     List<Convex> let = new ArrayList<>();
-    for (Convex cell : i.tenoned().placedCells()) {
+    for (Convex cell : i.tenoned().placedCells(i.atStart())) {
       cell.clipped(mouth)
           .flatMap(c -> c.clipped(tip))
           .filter(c -> c.middle().minus(a.at()).dot(a.entry()) > -Tolerances.contact())

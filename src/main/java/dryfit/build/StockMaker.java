@@ -142,6 +142,8 @@ final class StockMaker {
       return sawn.placement();
     } else if (plan instanceof PartPlan.Turned turned) {
       return turned.placement();
+    } else if (plan instanceof PartPlan.Bent bent) {
+      return run(bent.course());
     } else if (plan instanceof PartPlan.Panel panel
         && panel.shape() instanceof PartPlan.PanelShape.Drawn drawn) {
       return new Placement.StandsAt(drawn.at());
@@ -187,8 +189,31 @@ final class StockMaker {
       return standing(plan, hand, SawnForm.standing(sawn));
     } else if (plan instanceof PartPlan.Panel panel) {
       return standing(plan, hand, PanelForm.drawn(panel));
+    } else if (plan instanceof PartPlan.Bent bent) {
+      return bent(bent, hand);
     }
     throw new IllegalStateException("unknown form " + plan);
+  }
+
+  private Stock bent(PartPlan.Bent plan, Hand hand) {
+    PartPlan.Section first = plan.sections().get(0).section();
+    Line line = line(run(plan.course()), plan, hand, width(first), thickness(first), 0);
+    Frame frame = turned(frame(line), plan.upright() ? 0 : plan.turn());
+    return bent(plan, hand, frame, line, BentForm.wanted(plan, frame, line));
+  }
+
+  private static Placement run(PartPlan.Course course) {
+    if (course instanceof PartPlan.Course.Through through) {
+      List<Spot> points = through.points();
+      return new Placement.Run(points.get(0), points.get(points.size() - 1));
+    }
+    return ((PartPlan.Course.Bowed) course).placement();
+  }
+
+  private Stock bent(PartPlan plan, Hand hand, Frame frame, Line line, BentForm.Wanted wanted) {
+    BentForm.Made made =
+        BentForm.make(wanted, cutAt(plan, hand, line, true), cutAt(plan, hand, line, false));
+    return stock(plan, hand, frame, made.shape(), 0, line.length(), line).bent(made.ends());
   }
 
   /** A shape with ends left longer by so much. */
@@ -220,7 +245,10 @@ final class StockMaker {
       if (from.distance(to) <= Tolerances.coincident()) {
         throw Refusal.of(
             "not-positive",
-            plan.common().pointer() + "/to",
+            plan.common().pointer()
+                + (plan instanceof PartPlan.Bent b && b.course() instanceof PartPlan.Course.Through
+                    ? "/along"
+                    : "/to"),
             plan.name() + " starts and ends in the same place",
             "the two places must differ");
       }

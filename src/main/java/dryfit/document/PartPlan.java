@@ -171,6 +171,46 @@ public sealed interface PartPlan {
   /** A diameter so far along from the start; stations are in rising order. */
   record Station(double along, double diameter) {}
 
+  /**
+   * A part bent to a smooth curve: its section swept along a middle line.
+   *
+   * @param sections one or more, the places along the middle line rising; between them the sizes
+   *     change evenly
+   * @param upright whether the width stays upright all along; if not, the section is carried along
+   *     without twist from the middle of the part, where it stands as in a straight member
+   * @param turn radians about its own length
+   */
+  record Bent(Common common, Course course, List<SectionAt> sections, boolean upright, double turn)
+      implements PartPlan {
+    public Bent {
+      sections = List.copyOf(sections);
+    }
+  }
+
+  /** The middle line of a bent part. */
+  sealed interface Course {
+    /** One smooth curve through two points or more, as a batten bends round nails. */
+    record Through(List<Spot> points, String pointer) implements Course {
+      public Through {
+        points = List.copyOf(points);
+      }
+    }
+
+    /** A circular arc over a straight line. */
+    record Bowed(Placement placement, Bow bow) implements Course {}
+  }
+
+  /**
+   * A circular bow.
+   *
+   * @param rise how far the middle stands off the straight line between the ends, mm, above zero
+   * @param toward to which side: front, back, left, right, top, bottom, inside, outside
+   */
+  record Bow(double rise, String toward, String pointer) {}
+
+  /** The section so far along the middle line from the start, mm. */
+  record SectionAt(double along, Section section) {}
+
   /** A board with an outline, free or held in grooves. */
   record Panel(Common common, double thickness, PanelShape shape) implements PartPlan {}
 

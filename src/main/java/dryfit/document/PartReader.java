@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 final class PartReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
   static final Map<String, View> VIEWS = new LinkedHashMap<>();
-  private static final Map<String, String> FACES = new LinkedHashMap<>();
+  static final Map<String, String> FACES = new LinkedHashMap<>();
   private static final List<String> COMMON = List.of("form", "pair", "timber", "grain");
 
   static {
@@ -46,6 +46,7 @@ final class PartReader {
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
                 List.of("diameter", "diameters", "smooth"))));
+    KEYS.put("bent", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, BentReader.KEYS)));
     KEYS.put(
         "panel", keys(List.of(List.of("thickness", "fills", "groove", "plane", "at", "outline"))));
     VIEWS.put("plan", View.PLAN);
@@ -92,6 +93,7 @@ final class PartReader {
       case "straight" -> Optional.of(straight(common, part));
       case "sawn" -> Optional.of(sawn(common, part));
       case "turned" -> Optional.of(turned(common, part));
+      case "bent" -> Optional.of(new BentReader(context, common, part).read());
       default -> new PanelReader(context, common, part).read();
     };
   }
@@ -144,7 +146,7 @@ final class PartReader {
     return new PartPlan.Straight(common, placement, section, tapers, turn);
   }
 
-  private Section section(Fields part, Json node) {
+  Section section(Fields part, Json node) {
     if (node instanceof Json.Obj) {
       Fields round = new Fields(context.problems(), node, List.of("round"));
       return new Section.Round(context.needLength(round, "round", Bound.POSITIVE));

@@ -19,9 +19,9 @@ record GlueArea(double longGrain, double other) {
 
   static GlueArea of(Assembly assembly, Joint joint) {
     Placed tenoned = assembly.tenoned(joint);
-    Vec3 own = tenoned.part().frame().turn(tenoned.part().grain());
+    Vec3 own = tenoned.part().grainNear(joint.at());
     Placed mortised = assembly.mortised(joint);
-    Vec3 theirs = mortised.part().frame().turn(mortised.part().grain());
+    Vec3 theirs = mortised.part().grainNear(joint.at());
     Mesh mesh = tenoned.mesh();
     double longGrain = 0;
     double other = 0;

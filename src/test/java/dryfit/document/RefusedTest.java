@@ -636,4 +636,45 @@ class RefusedTest {
   void aFaultIsNotRepeatedByWhatRestsOnIt() {
     assertThat(spoiled("\"leg\": 42", "\"leg\": \"nothing\"")).hasSize(1);
   }
+
+  // ---- bent parts ----
+
+  private static final String PEG =
+      "\"form\": \"turned\", \"from\": [0, 0, 0], \"to\": [0, 0, 60], \"diameter\": 12";
+
+  private static void bent(String keys, String code, String place) {
+    only(spoiled(PEG, "\"form\": \"bent\", " + keys), code, "/parts/peg" + place, 23);
+  }
+
+  @Test
+  void aBentPartThatDoesNotSayHowItRuns() {
+    bent("\"section\": [10, 10]", "missing-value", "");
+    bent(
+        "\"section\": [10, 10], \"from\": [0, 0, 0], \"to\": [0, 0, 60], \"toward\": \"back\"",
+        "missing-value",
+        "");
+    bent("\"section\": [10, 10], \"along\": [ [0, 0, 0] ]", "missing-value", "/along");
+    bent(
+        "\"section\": [10, 10], \"along\": [ [0, 0, 0], [0, 0, 9] ], \"rise\": 3",
+        "conflict",
+        "/rise");
+  }
+
+  @Test
+  void aBowThatMakesNoSense() {
+    String run = "\"section\": [10, 10], \"from\": [0, 0, 0], \"to\": [0, 0, 60], ";
+    bent(run + "\"rise\": 0, \"toward\": \"back\"", "not-positive", "/rise");
+    bent(run + "\"rise\": 3, \"toward\": \"behind\"", "unknown-word", "/toward");
+  }
+
+  @Test
+  void aBentSectionThatMakesNoSense() {
+    String along = "\"along\": [ [0, 0, 0], [0, 0, 60] ]";
+    bent(along, "missing-value", "");
+    bent(along + ", \"section\": [9, 9], \"diameters\": [ [0, 9] ]", "conflict", "/diameters");
+    bent(along + ", \"sections\": [ [0, 9, 9], [0, 8, 8] ]", "out-of-range", "/sections/1");
+    bent(along + ", \"sections\": [ [0, 9, 0] ]", "not-positive", "/sections/0/2");
+    bent(along + ", \"sections\": []", "missing-value", "/sections");
+    bent(along + ", \"section\": { \"round\": 9 }, \"upright\": true", "conflict", "/upright");
+  }
 }
