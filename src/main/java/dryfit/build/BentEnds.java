@@ -1,5 +1,6 @@
 package dryfit.build;
 
+import dryfit.build.BentRings.Ring;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
@@ -12,8 +13,12 @@ import java.util.List;
  * @param end in the part's own frame
  * @param width greatest of the section, mm
  * @param thickness greatest of the section, mm
+ * @param rings where a square section stands along it, own frame; none if it is not square
  */
-record BentEnds(Bend bend, End start, End end, double width, double thickness) {
+record BentEnds(Bend bend, End start, End end, double width, double thickness, List<Ring> rings) {
+  BentEnds {
+    rings = List.copyOf(rings);
+  }
 
   /** A little way off the end, seen across, still counts as the end: times the section's size. */
   private static final double ASIDE = 1.5;
@@ -55,7 +60,8 @@ record BentEnds(Bend bend, End start, End end, double width, double thickness) {
   }
 
   BentEnds mirroredZ() {
-    return new BentEnds(bend.mirroredZ(), start.mirroredZ(), end.mirroredZ(), width, thickness);
+    return new BentEnds(
+        bend.mirroredZ(), start.mirroredZ(), end.mirroredZ(), width, thickness, List.of());
   }
 
   /**

@@ -28,12 +28,8 @@ final class BentForm {
   /** More straight pieces than this are no chair part, and would take minutes to check. */
   private static final int MOST_PIECES = 4000;
 
-  /**
-   * A bent shape in its own frame, x from its first end to its last.
-   *
-   * @param rings where its section stands along it
-   */
-  record Made(Csg.Leaf shape, BentEnds ends, List<Ring> rings) {}
+  /** A bent shape in its own frame, x from its first end to its last. */
+  record Made(Csg.Leaf shape, BentEnds ends) {}
 
   /**
    * What is to be bent.
@@ -74,7 +70,8 @@ final class BentForm {
   /** The arc of a bow over the straight line of a part. */
   static SpaceCurve arc(Bow bow, String name, Frame frame, StockMaker.Line line) {
     Vec3 wanted =
-        frame.localDirection(FaceNames.inChair(bow.toward(), line, bow.pointer() + "/toward"));
+        frame.localDirection(
+            FaceNames.inChair(bow.toward(), line.outside(), bow.pointer() + "/toward"));
     Vec3 side = wanted.across(Vec3.RIGHT);
     if (side.length() < 0.5) {
       throw Refusal.of(
@@ -122,8 +119,8 @@ final class BentForm {
             new BentEnds.End(at.first(), section(first), atStart),
             new BentEnds.End(at.last(), section(last), atEnd),
             at.rings().stream().mapToDouble(Ring::width).max().orElseThrow(),
-            at.rings().stream().mapToDouble(Ring::thickness).max().orElseThrow()),
-        at.rings());
+            at.rings().stream().mapToDouble(Ring::thickness).max().orElseThrow(),
+            line.isRound() ? List.of() : at.rings()));
   }
 
   private static double reach(double[] size) {

@@ -47,7 +47,7 @@ public final class ChairBuilder {
   private ChairBuilder(Design design, Kernel kernel) {
     this.design = design;
     this.kernel = kernel;
-    this.stocks = new StockMaker(design);
+    this.stocks = new StockMaker(design, kernel);
   }
 
   /**

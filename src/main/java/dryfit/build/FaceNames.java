@@ -14,7 +14,7 @@ final class FaceNames {
    * @param word front, back, left, right, top, bottom, inside, outside
    */
   static Vec3 direction(String word, Frame frame, StockMaker.Line line, String pointer) {
-    Vec3 wanted = inChair(word, line, pointer);
+    Vec3 wanted = inChair(word, line.outside(), pointer);
     Vec3 best = null;
     double most = 0.5;
     for (Vec3 face :
@@ -35,8 +35,8 @@ final class FaceNames {
     return best;
   }
 
-  /** The direction in the chair that a word means for a part on this line. */
-  static Vec3 inChair(String word, StockMaker.Line line, String pointer) {
+  /** The direction in the chair that a word means for a part whose outside is there. */
+  static Vec3 inChair(String word, Vec3 outside, String pointer) {
     return switch (word) {
       case "front" -> Vec3.BACK.negated();
       case "back" -> Vec3.BACK;
@@ -44,8 +44,8 @@ final class FaceNames {
       case "right" -> Vec3.RIGHT;
       case "top" -> Vec3.UP;
       case "bottom" -> Vec3.UP.negated();
-      case "outside" -> line.outside();
-      case "inside" -> line.outside().negated();
+      case "outside" -> outside;
+      case "inside" -> outside.negated();
       default ->
           throw Refusal.of(
               "unknown-word",

@@ -77,7 +77,7 @@ record Meeting(Plane mouth, Vec3 at, Stock.Section section, Frame end) {
     return Plane.through(at, f.turn(new Vec3(n.x(), p.y() * across, p.z() * across)));
   }
 
-  private static boolean isRound(PartPlan plan) {
+  static boolean isRound(PartPlan plan) {
     return plan instanceof PartPlan.Turned
         || plan instanceof PartPlan.Straight straight
             && straight.section() instanceof PartPlan.Section.Round;

@@ -188,6 +188,12 @@ record Stock(
         plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted, bent);
   }
 
+  /** The same place, otherwise shaped. */
+  Stock shaped(Csg other, List<Convex> otherCells) {
+    return new Stock(
+        plan, hand, frame, other, otherCells, start, end, outside, grain, lies, butted, bent);
+  }
+
   Stock bent(BentEnds ends) {
     return new Stock(
         plan,

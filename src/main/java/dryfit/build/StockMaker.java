@@ -14,6 +14,7 @@ import dryfit.measure.Tolerances;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
+import dryfit.solid.Kernel;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,12 +30,17 @@ final class StockMaker {
   static final double LONG = 150;
 
   private final Design design;
+  private final Kernel kernel;
   private final double middleY;
   private final Map<String, Stock> done = new LinkedHashMap<>();
   private final Set<String> refused = new HashSet<>();
 
-  StockMaker(Design design) {
+  /**
+   * @param kernel for surfaces on which edges are looked for
+   */
+  StockMaker(Design design, Kernel kernel) {
     this.design = design;
+    this.kernel = kernel;
     this.middleY = middleY(design);
   }
 
@@ -144,6 +150,8 @@ final class StockMaker {
       return turned.placement();
     } else if (plan instanceof PartPlan.Bent bent) {
       return run(bent.course());
+    } else if (plan instanceof PartPlan.Splat splat) {
+      return splat.placement();
     } else if (plan instanceof PartPlan.Panel panel
         && panel.shape() instanceof PartPlan.PanelShape.Drawn drawn) {
       return new Placement.StandsAt(drawn.at());
@@ -157,7 +165,7 @@ final class StockMaker {
       return;
     }
     Hand hand = plan.common().pair() ? Hand.RIGHT : Hand.NONE;
-    Stock stock = make(plan, hand);
+    Stock stock = EdgeWork.treated(make(plan, hand), kernel);
     done.put(key(plan.name(), hand), stock);
     if (hand == Hand.RIGHT) {
       done.put(key(plan.name(), Hand.LEFT), stock.mirrored());
@@ -191,6 +199,8 @@ final class StockMaker {
       return standing(plan, hand, PanelForm.drawn(panel));
     } else if (plan instanceof PartPlan.Bent bent) {
       return bent(bent, hand);
+    } else if (plan instanceof PartPlan.Splat splat) {
+      return splat(splat, hand);
     }
     throw new IllegalStateException("unknown form " + plan);
   }
@@ -199,7 +209,12 @@ final class StockMaker {
     PartPlan.Section first = plan.sections().get(0).section();
     Line line = line(run(plan.course()), plan, hand, width(first), thickness(first), 0);
     Frame frame = turned(frame(line), plan.upright() ? 0 : plan.turn());
-    return bent(plan, hand, frame, line, BentForm.wanted(plan, frame, line));
+    BentForm.Made made =
+        BentForm.make(
+            BentForm.wanted(plan, frame, line),
+            cutAt(plan, hand, line, true),
+            cutAt(plan, hand, line, false));
+    return stock(plan, hand, frame, made.shape(), 0, line.length(), line).bent(made.ends());
   }
 
   private static Placement run(PartPlan.Course course) {
@@ -210,10 +225,14 @@ final class StockMaker {
     return ((PartPlan.Course.Bowed) course).placement();
   }
 
-  private Stock bent(PartPlan plan, Hand hand, Frame frame, Line line, BentForm.Wanted wanted) {
-    BentForm.Made made =
-        BentForm.make(wanted, cutAt(plan, hand, line, true), cutAt(plan, hand, line, false));
-    return stock(plan, hand, frame, made.shape(), 0, line.length(), line).bent(made.ends());
+  private Stock splat(PartPlan.Splat plan, Hand hand) {
+    Line line = line(plan.placement(), plan, hand, SplatForm.width(plan), plan.thickness(), 0);
+    Frame frame = frame(line);
+    SplatForm.Made made =
+        SplatForm.make(
+            plan, frame, line, cutAt(plan, hand, line, true), cutAt(plan, hand, line, false));
+    Stock flat = stock(plan, hand, frame, made.shape(), 0, line.length(), line);
+    return made.bent().map(flat::bent).orElse(flat);
   }
 
   /** A shape with ends left longer by so much. */

@@ -4,15 +4,26 @@ import dryfit.document.Context.Bound;
 import dryfit.document.PartPlan.Common;
 import dryfit.document.PartPlan.PanelShape;
 import dryfit.document.PartPlan.PartRef;
+import dryfit.document.PartPlan.Raised;
 import dryfit.document.PartPlan.Spot;
 import dryfit.document.PartPlan.View;
 import dryfit.document.Quantity.Kind;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads a panel, drawn or filling an opening. */
 final class PanelReader {
+  private static final Map<String, String> SIDES = new LinkedHashMap<>();
+
+  static {
+    for (String side : List.of("front", "back", "left", "right", "top", "bottom")) {
+      SIDES.put(side, side);
+    }
+  }
+
   private final Context context;
   private final Common common;
   private final Fields part;
@@ -32,7 +43,15 @@ final class PanelReader {
           part.conflict("conflict", other, Problems.quoted(other) + " does not go with “fills”");
         }
       }
-      return Optional.of(new PartPlan.Panel(common, thickness, fills()));
+      if (part.has("openings")) {
+        part.conflict("conflict", "openings", "openings are drawn in a panel that is drawn itself");
+      }
+      if (part.has("edges")) {
+        part.conflict("conflict", "edges", "the edges of a panel that fills are in its grooves");
+      }
+      PanelShape.Fills fills = fills();
+      return Optional.of(
+          new PartPlan.Panel(common, thickness, fills, raised(thickness, fills.deep()), List.of()));
     }
     if (part.has("groove")) {
       part.conflict("conflict", "groove", "a groove goes only with “fills”");
@@ -57,10 +76,53 @@ final class PanelReader {
         .flatMap(node -> new OutlineReader(context, part).read(node))
         .map(
             outline ->
-                new PartPlan.Panel(common, thickness, new PanelShape.Drawn(at, view, outline)));
+                new PartPlan.Panel(
+                    common,
+                    thickness,
+                    new PanelShape.Drawn(at, view, outline),
+                    raised(thickness, 0),
+                    SplatReader.openings(context, part)));
   }
 
-  private PanelShape fills() {
+  /**
+   * @param flat how wide the tongue is if nothing is said
+   */
+  private Optional<Raised> raised(double thickness, double flat) {
+    Optional<Json> node = part.node("raised");
+    if (node.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields raised =
+        new Fields(context.problems(), node.get(), List.of("tongue", "flat", "margin", "face"));
+    Raised read =
+        new Raised(
+            context.needLength(raised, "tongue", Bound.POSITIVE),
+            context.length(raised, "flat", Bound.NOT_NEGATIVE, flat),
+            context.needLength(raised, "margin", Bound.POSITIVE),
+            raised.node("face").flatMap(face -> raised.word(face, SIDES)),
+            node.get().pointer());
+    if (read.tongue() >= thickness) {
+      outOfRange(raised, "tongue", "less than the thickness of the panel");
+    }
+    if (read.flat() >= read.margin()) {
+      outOfRange(raised, "margin", "more than the flat of the tongue");
+    }
+    return Optional.of(read);
+  }
+
+  private void outOfRange(Fields raised, String key, String allowed) {
+    Json node = raised.node(key).orElse(raised.self());
+    context
+        .problems()
+        .add(
+            "out-of-range",
+            node.at(),
+            node.shown(),
+            allowed,
+            Problems.quoted(key) + " of a raised panel must be " + allowed);
+  }
+
+  private PanelShape.Fills fills() {
     Refs refs = new Refs(context);
     List<PartRef> parts = new ArrayList<>();
     List<Json> items = part.list("fills");

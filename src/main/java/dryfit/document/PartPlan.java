@@ -21,9 +21,26 @@ public sealed interface PartPlan {
    * @param pair whether there is a mirrored twin
    * @param timber key of a species
    * @param grain which way the grain runs
+   * @param edges what is done to its edges
    */
   record Common(
-      String name, String pointer, boolean pair, String timber, Grain grain, String note) {}
+      String name,
+      String pointer,
+      boolean pair,
+      String timber,
+      Grain grain,
+      String note,
+      List<EdgePlan> edges) {
+    public Common {
+      edges = List.copyOf(edges);
+    }
+
+    /** A part whose edges are left as sawn. */
+    public Common(
+        String name, String pointer, boolean pair, String timber, Grain grain, String note) {
+      this(name, pointer, pair, timber, grain, note, List.of());
+    }
+  }
 
   /** Which way the grain runs: along the length, along the chord of the outline, or as written. */
   sealed interface Grain {
@@ -212,7 +229,52 @@ public sealed interface PartPlan {
   record SectionAt(double along, Section section) {}
 
   /** A board with an outline, free or held in grooves. */
-  record Panel(Common common, double thickness, PanelShape shape) implements PartPlan {}
+  record Panel(
+      Common common,
+      double thickness,
+      PanelShape shape,
+      Optional<Raised> raised,
+      List<Opening> openings)
+      implements PartPlan {
+    public Panel {
+      openings = List.copyOf(openings);
+    }
+  }
+
+  /**
+   * A field as thick as the panel, bevelled down to a tongue round its edge.
+   *
+   * @param tongue thickness of the tongue
+   * @param flat how wide the tongue runs before the bevel begins, from the edge
+   * @param margin where the bevel meets the field, from the edge
+   * @param face the one face that is raised, or both
+   */
+  record Raised(double tongue, double flat, double margin, Optional<String> face, String pointer) {}
+
+  /** A hole cut through a board, drawn as its outline is. */
+  record Opening(Outline outline, String pointer) {}
+
+  /**
+   * A board that stands along a line, shaped by an outline and pierced: a back splat.
+   *
+   * @param outline drawn in (across, along), from the middle of its start; cut to the faces it
+   *     meets
+   * @param edge or the edge to the right alone, from the start to the end; the left one mirrors it
+   * @param bow if it is bent over its length
+   */
+  record Splat(
+      Common common,
+      Placement placement,
+      double thickness,
+      Optional<Outline> outline,
+      Optional<Path> edge,
+      List<Opening> openings,
+      Optional<Bow> bow)
+      implements PartPlan {
+    public Splat {
+      openings = List.copyOf(openings);
+    }
+  }
 
   /** Where a panel is and what outline it has. */
   sealed interface PanelShape {
@@ -260,7 +322,11 @@ public sealed interface PartPlan {
      */
     record Band(String firstName, Path first, String secondName, Path second) implements Outline {}
 
-    record Circle(double diameter) implements Outline {}
+    record Circle(double diameter, Spot2 middle) implements Outline {
+      public Circle(double diameter) {
+        this(diameter, new Spot2(0, 0));
+      }
+    }
   }
 
   /** An edge: a start and the steps that follow. */

@@ -22,7 +22,7 @@ final class PartReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
   static final Map<String, View> VIEWS = new LinkedHashMap<>();
   static final Map<String, String> FACES = new LinkedHashMap<>();
-  private static final List<String> COMMON = List.of("form", "pair", "timber", "grain");
+  private static final List<String> COMMON = List.of("form", "pair", "timber", "grain", "edges");
 
   static {
     KEYS.put(
@@ -48,7 +48,13 @@ final class PartReader {
                 List.of("diameter", "diameters", "smooth"))));
     KEYS.put("bent", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, BentReader.KEYS)));
     KEYS.put(
-        "panel", keys(List.of(List.of("thickness", "fills", "groove", "plane", "at", "outline"))));
+        "panel",
+        keys(
+            List.of(
+                List.of("thickness", "fills", "groove", "plane", "at", "outline"),
+                List.of("raised", "openings"))));
+    KEYS.put(
+        "splat", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, SplatReader.KEYS)));
     VIEWS.put("plan", View.PLAN);
     VIEWS.put("side", View.SIDE);
     VIEWS.put("front", View.FRONT);
@@ -94,6 +100,7 @@ final class PartReader {
       case "sawn" -> Optional.of(sawn(common, part));
       case "turned" -> Optional.of(turned(common, part));
       case "bent" -> Optional.of(new BentReader(context, common, part).read());
+      case "splat" -> Optional.of(new SplatReader(context, common, part).read());
       default -> new PanelReader(context, common, part).read();
     };
   }
@@ -115,7 +122,13 @@ final class PartReader {
       timber = part.word(own.get(), Timbers.byName()).orElse(timber);
     }
     return new Common(
-        name, part.self().pointer(), part.flag("pair", false), timber, grain(part), part.note());
+        name,
+        part.self().pointer(),
+        part.flag("pair", false),
+        timber,
+        grain(part),
+        part.note(),
+        new EdgeReader(context).read(part));
   }
 
   private Grain grain(Fields part) {

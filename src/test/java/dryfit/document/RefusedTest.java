@@ -677,4 +677,71 @@ class RefusedTest {
     bent(along + ", \"sections\": []", "missing-value", "/sections");
     bent(along + ", \"section\": { \"round\": 9 }, \"upright\": true", "conflict", "/upright");
   }
+
+  // ---- edges, raised panels, splats ----
+
+  private static void edge(String keys, String code, String place) {
+    only(
+        spoiled(PEG, PEG + ", \"edges\": [ { " + keys + " } ]"),
+        code,
+        "/parts/peg/edges/0" + place,
+        23);
+  }
+
+  @Test
+  void anEdgeThatMakesNoSense() {
+    String all = "\"between\": \"all\", \"shape\": \"chamfer\"";
+    edge(all, "missing-value", "");
+    edge("\"shape\": \"chamfer\", \"size\": 2", "missing-value", "");
+    edge("\"between\": \"all\", \"size\": 2", "missing-value", "");
+    edge(all + ", \"size\": 0", "not-positive", "/size");
+    edge(all + ", \"size\": 2, \"to\": 10, \"from\": 10", "out-of-range", "/to");
+    edge(all + ", \"size\": 2, \"from\": 3, \"leave-ends\": 5", "conflict", "/leave-ends");
+    edge("\"between\": \"al\", \"shape\": \"eased\", \"size\": 2", "unknown-word", "/between");
+    edge("\"between\": [\"top\"], \"shape\": \"eased\", \"size\": 2", "wrong-type", "/between");
+    edge(
+        "\"between\": [\"any\", \"top\"], \"shape\": \"eased\", \"size\": 2",
+        "unknown-word",
+        "/between/0");
+    edge(
+        "\"between\": [\"top\", \"top\"], \"shape\": \"eased\", \"size\": 2",
+        "conflict",
+        "/between/1");
+  }
+
+  private static void shelf(String keys, String code, String place) {
+    only(
+        spoiled("\"outline\": { \"circle\": 200 }", "\"outline\": { \"circle\": 200 }, " + keys),
+        code,
+        "/parts/shelf" + place,
+        20);
+  }
+
+  @Test
+  void aRaisedPanelThatMakesNoSense() {
+    shelf("\"raised\": { \"tongue\": 12, \"margin\": 30 }", "out-of-range", "/raised/tongue");
+    shelf("\"raised\": { \"tongue\": 6 }", "missing-value", "/raised");
+    shelf(
+        "\"raised\": { \"tongue\": 6, \"flat\": 30, \"margin\": 30 }",
+        "out-of-range",
+        "/raised/margin");
+    shelf(
+        "\"raised\": { \"tongue\": 6, \"margin\": 30, \"face\": \"outside\" }",
+        "unknown-word",
+        "/raised/face");
+    shelf("\"openings\": [ { \"circle\": -3 } ]", "not-positive", "/openings/0/circle");
+  }
+
+  @Test
+  void aSplatThatMakesNoSense() {
+    String splat = "\"form\": \"splat\", \"thickness\": 9, \"from\": [0, 0, 0], \"to\": [0, 0, 60]";
+    only(spoiled(PEG, splat), "missing-value", "/parts/peg", 23);
+    String edge = splat + ", \"edge\": [ [20, 0], [20, 60] ]";
+    only(spoiled(PEG, edge + ", \"rise\": 5"), "missing-value", "/parts/peg", 23);
+    only(
+        spoiled(PEG, edge + ", \"outline\": { \"circle\": 9 }"),
+        "conflict",
+        "/parts/peg/outline",
+        23);
+  }
 }
