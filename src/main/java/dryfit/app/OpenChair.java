@@ -54,7 +54,17 @@ public final class OpenChair {
             then(
                 document.design(variant),
                 design ->
-                    then(ChairBuilder.build(design, kernel), chair -> new Ready(document, chair))));
+                    then(
+                        lined(document, ChairBuilder.build(design, kernel)),
+                        chair -> new Ready(document, chair))));
+  }
+
+  /** What the builder refuses knows its place in the document; here it gets its line as well. */
+  private static Reading<Chair> lined(Document document, Reading<Chair> built) {
+    return built instanceof Reading.Refused<Chair> refused
+        ? new Reading.Refused<>(
+            refused.problems().stream().map(p -> p.onLine(document.lineOf(p.pointer()))).toList())
+        : built;
   }
 
   private static <T> Opened then(Reading<T> reading, Function<T, Opened> next) {

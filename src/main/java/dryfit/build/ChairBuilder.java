@@ -11,10 +11,8 @@ import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
 import dryfit.geometry.Box;
-import dryfit.geometry.Mesh;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
-import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
@@ -40,14 +38,16 @@ import java.util.stream.IntStream;
  */
 public final class ChairBuilder {
   private final Design design;
-  private final Kernel kernel;
+  private final Shelf shelf;
+  private final Joinery joinery;
   private final List<Problem> problems = new ArrayList<>();
   private final StockMaker stocks;
 
-  private ChairBuilder(Design design, Kernel kernel) {
+  private ChairBuilder(Design design, Shelf shelf) {
     this.design = design;
-    this.kernel = kernel;
-    this.stocks = new StockMaker(design, kernel);
+    this.shelf = shelf;
+    this.joinery = new Joinery(shelf);
+    this.stocks = new StockMaker(design, shelf.kernel());
   }
 
   /**
@@ -56,7 +56,19 @@ public final class ChairBuilder {
    * @throws KernelFailure if a solid could not be made; the message names the part
    */
   public static Reading<Chair> build(Design design, Kernel kernel) {
-    return new ChairBuilder(design, kernel).build();
+    return build(design, new Shelf(kernel));
+  }
+
+  /**
+   * The same, taking from the shelf what was made before and leaving there what is made now. The
+   * chair does not depend on what the shelf holds.
+   *
+   * @throws KernelFailure if a solid could not be made; the message names the part
+   */
+  public static Reading<Chair> build(Design design, Shelf shelf) {
+    Reading<Chair> chair = new ChairBuilder(design, shelf).build();
+    shelf.swept();
+    return chair;
   }
 
   private Reading<Chair> build() {
@@ -86,8 +98,7 @@ public final class ChairBuilder {
     List<Made> joints = new ArrayList<>();
     attempt(() -> joints.addAll(Mitres.cut(made)));
 
-    Map<String, Csg> bodies = new LinkedHashMap<>();
-    placed.forEach((key, stock) -> attempt(() -> bodies.put(key, body(stock, joints))));
+    Map<String, Csg> bodies = bodies(placed, joints);
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
     if (problems.isEmpty()) {
       fillPanels(placed, bodies, cuts);
@@ -102,13 +113,11 @@ public final class ChairBuilder {
             .add(tool.localTo(into.frame()).asLeaf(m.joint().plan().pointer()));
       }
     }
-    List<String> order = List.copyOf(indices.keySet());
-    List<Part> parts =
-        order.parallelStream()
-            .map(key -> part(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())))
-            .toList();
     return new Reading.Accepted<>(
-        new Chair(design, parts, unambiguous(joints.stream().map(Made::joint).toList())));
+        new Chair(
+            design,
+            parts(List.copyOf(indices.keySet()), placed, bodies, cuts),
+            unambiguous(joints.stream().map(Made::joint).toList())));
   }
 
   private void attempt(Runnable step) {
@@ -145,6 +154,32 @@ public final class ChairBuilder {
   }
 
   // ---- bodies ----
+
+  /** A body, or why there is none. */
+  private record Tried(String key, Csg body, Refusal refusal) {}
+
+  private Map<String, Csg> bodies(Map<String, Stock> placed, List<Made> joints) {
+    List<Tried> tried =
+        List.copyOf(placed.keySet()).parallelStream()
+            .map(
+                key -> {
+                  try {
+                    return new Tried(key, shelf.canonical(body(placed.get(key), joints)), null);
+                  } catch (Refusal refusal) {
+                    return new Tried(key, null, refusal);
+                  }
+                })
+            .toList();
+    Map<String, Csg> bodies = new LinkedHashMap<>();
+    for (Tried t : tried) {
+      if (t.refusal() == null) {
+        bodies.put(t.key(), t.body());
+      } else {
+        refuse(t.refusal());
+      }
+    }
+    return bodies;
+  }
 
   private Csg body(Stock stock, List<Made> joints) {
     Csg shape = stock.shape();
@@ -237,13 +272,13 @@ public final class ChairBuilder {
       around.add(
           new PanelFiller.Around(
               stock,
-              Cells.of(bodies.get(key(ref.part(), of))).stream()
+              joinery.cells(bodies.get(key(ref.part(), of)), stock.hand()).stream()
                   .map(c -> c.placed(stock.frame()))
                   .toList()));
     }
-    PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around);
+    PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around, shelf);
     placed.put(key(panel.name(), hand), filled.stock());
-    bodies.put(key(panel.name(), hand), filled.stock().shape());
+    bodies.put(key(panel.name(), hand), shelf.canonical(filled.stock().shape()));
     for (PanelFiller.Around a : around) {
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
@@ -252,27 +287,39 @@ public final class ChairBuilder {
 
   // ---- finished parts ----
 
-  private Part part(Stock stock, Csg body, List<Csg> cuts) {
-    List<Convex> bodyCells = Cells.of(body);
-    Csg finished = body.minus(cuts);
-    Mesh mesh;
-    try {
-      mesh = kernel.evaluate(finished);
-    } catch (KernelFailure failure) {
-      throw new KernelFailure(
-          label(stock) + ": " + failure.getMessage(), failure.operands(), failure);
-    }
-    List<Convex> cells =
-        Cells.minus(bodyCells, cuts.stream().flatMap(c -> Cells.of(c).stream()).toList());
+  private List<Part> parts(
+      List<String> order,
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts) {
+    List<Joinery.Work> work =
+        order.parallelStream()
+            .map(
+                key ->
+                    new Joinery.Work(
+                        label(placed.get(key)),
+                        placed.get(key).hand(),
+                        bodies.get(key),
+                        cuts.getOrDefault(key, List.of()).stream().map(shelf::canonical).toList()))
+            .toList();
+    List<Solid> solids = joinery.solids(work);
+    return IntStream.range(0, order.size())
+        .parallel()
+        .mapToObj(i -> part(placed.get(order.get(i)), work.get(i), solids.get(i)))
+        .toList();
+  }
+
+  private Part part(Stock stock, Joinery.Work work, Solid solid) {
+    List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
     Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
     return new Part(
         stock.plan(),
         stock.hand(),
-        label(stock),
+        work.label(),
         stock.frame(),
-        body,
+        work.body(),
         bodyCells,
-        new Solid(mesh, cells),
+        solid,
         stock
             .bent()
             .map(b -> b.blank(bodyCells))

@@ -9,11 +9,15 @@ import dryfit.geometry.Frame;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
+import dryfit.solid.Canonical;
 import dryfit.solid.Cells;
+import dryfit.solid.Content;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Extrusion;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -45,7 +49,7 @@ final class PanelFiller {
   /** A part around the opening. */
   record Around(Stock stock, List<Convex> placedCells) {}
 
-  static Filled fill(Panel plan, Hand hand, List<Around> around) {
+  static Filled fill(Panel plan, Hand hand, List<Around> around, Shelf shelf) {
     Fills fills = (Fills) plan.shape();
     String pointer = plan.common().pointer();
     Stock rail =
@@ -62,19 +66,20 @@ final class PanelFiller {
                         "one of them must be a rail, for the panel to stand in its middle"));
     Frame f = rail.frame();
     Frame page = Frame.of(f.origin(), f.x(), f.y());
-    List<Geometry> sections = new ArrayList<>();
-    for (Around a : around) {
-      Plane plane = new Plane(page.z(), page.z().dot(page.origin()));
-      for (Convex cell : a.placedCells()) {
-        List<Vec3> corners = Slice.points(cell, plane);
-        if (corners.size() >= 3) {
-          sections.add(hull(corners, page).buffer(OVERLAP, 1));
-        }
-      }
-    }
-    Geometry opening = opening(UnaryUnionOp.union(sections), plan);
-    List<Vec2> groove = grown(opening, OVERLAP + fills.deep());
-    List<Vec2> panel = grown(opening, OVERLAP + fills.deep() - fills.gap());
+    List<double[]> sections = sections(around, page);
+    List<double[]> key = new ArrayList<>(sections);
+    key.add(new double[] {fills.deep(), fills.gap()});
+    List<List<Vec2>> loops =
+        shelf.loops(
+            Content.of(key),
+            () -> {
+              Geometry opening = opening(ring(sections), plan);
+              return List.of(
+                  grown(opening, OVERLAP + fills.deep()),
+                  grown(opening, OVERLAP + fills.deep() - fills.gap()));
+            });
+    List<Vec2> groove = loops.get(0);
+    List<Vec2> panel = loops.get(1);
     // What sits in the groove is in the middle of the rail: the panel, or the tongue round it.
     double tongue = plan.raised().map(Raised::tongue).orElse(plan.thickness());
     double slack = tongue / 2 + fills.slack();
@@ -133,12 +138,43 @@ final class PanelFiller {
         : Vec3.RIGHT;
   }
 
-  private static Geometry hull(List<Vec3> corners, Frame page) {
-    Coordinate[] flat =
-        corners.stream()
-            .map(page::local)
-            .map(p -> new Coordinate(p.x(), p.y()))
-            .toArray(Coordinate[]::new);
+  /**
+   * The corners of the section of each cell, u and v on the page in turn, rounded and in rising
+   * order: a panel and its mirrored twin have the same.
+   */
+  private static List<double[]> sections(List<Around> around, Frame page) {
+    List<double[]> sections = new ArrayList<>();
+    Plane plane = new Plane(page.z(), page.z().dot(page.origin()));
+    for (Around a : around) {
+      for (Convex cell : a.placedCells()) {
+        List<Vec3> corners = Slice.points(cell, plane);
+        if (corners.size() >= 3) {
+          sections.add(flat(corners, page));
+        }
+      }
+    }
+    sections.sort(Arrays::compare);
+    return sections;
+  }
+
+  private static double[] flat(List<Vec3> corners, Frame page) {
+    return corners.stream()
+        .map(page::local)
+        .map(p -> Canonical.numbers(new double[] {p.x(), p.y()}, Tolerances.sameShape()))
+        .sorted(Arrays::compare)
+        .flatMapToDouble(Arrays::stream)
+        .toArray();
+  }
+
+  private static Geometry ring(List<double[]> sections) {
+    return UnaryUnionOp.union(sections.stream().map(s -> hull(s).buffer(OVERLAP, 1)).toList());
+  }
+
+  private static Geometry hull(double[] corners) {
+    Coordinate[] flat = new Coordinate[corners.length / 2];
+    for (int i = 0; i < flat.length; i++) {
+      flat[i] = new Coordinate(corners[2 * i], corners[2 * i + 1]);
+    }
     return new GeometryFactory().createMultiPointFromCoords(flat).convexHull();
   }
 

@@ -22,4 +22,10 @@ public record Problem(
     String found,
     String allowed,
     Optional<String> nearest,
-    String message) {}
+    String message) {
+
+  /** The same problem on a line that became known later. */
+  public Problem onLine(int known) {
+    return new Problem(code, file, known, pointer, found, allowed, nearest, message);
+  }
+}

@@ -37,7 +37,7 @@ final class Assembly {
       return new Placed(
           part,
           mesh,
-          Rays.of(mesh),
+          part.solid().rays().placed(part.frame()),
           mesh.bounds(),
           part.placedCells(),
           part.bodyCells().stream().map(c -> c.placed(part.frame())).toList());

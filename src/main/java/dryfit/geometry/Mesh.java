@@ -56,6 +56,16 @@ public final class Mesh {
     this.origins = List.copyOf(origins);
   }
 
+  /** The same faces over other points, which are kept, not copied. */
+  private Mesh(Mesh of, double[] xyz) {
+    this.xyz = xyz;
+    this.faces = of.faces;
+    this.triangles = of.triangles;
+    this.faceOfTriangle = of.faceOfTriangle;
+    this.originOfFace = of.originOfFace;
+    this.origins = of.origins;
+  }
+
   private static int[][] copy(int[][] loops) {
     return Arrays.stream(loops).map(int[]::clone).toArray(int[][]::new);
   }
@@ -108,7 +118,7 @@ public final class Mesh {
       out[3 * i + 1] = p.y();
       out[3 * i + 2] = p.z();
     }
-    return new Mesh(out, faces, triangles, faceOfTriangle, originOfFace, origins);
+    return new Mesh(this, out);
   }
 
   /** A copy of the coordinates, 3 a point. */

@@ -216,6 +216,14 @@ public final class Meshes {
     return new Mesh(xyz, faces, triangles, faceOf, originOfFace, origins);
   }
 
+  /**
+   * The mesh written in the one way that does not depend on how it was made: points rounded to
+   * multiples of {@code step}, mm, all in rising order.
+   */
+  public static Mesh canonical(Mesh mesh, double step) {
+    return CanonicalMesh.of(mesh, step);
+  }
+
   private static void reverse(int[] loop) {
     for (int i = 0, j = loop.length - 1; i < j; i++, j--) {
       int swap = loop[i];

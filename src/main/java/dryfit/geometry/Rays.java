@@ -28,9 +28,13 @@ public final class Rays {
   private final Facets facets;
   private final BoxTree tree;
 
-  private Rays(Facets facets, BoxTree tree) {
+  /** Where the mesh stands: looks are taken in its own frame. */
+  private final Frame frame;
+
+  private Rays(Facets facets, BoxTree tree, Frame frame) {
     this.facets = facets;
     this.tree = tree;
+    this.frame = frame;
   }
 
   /**
@@ -44,7 +48,12 @@ public final class Rays {
 
   public static Rays of(Mesh mesh) {
     Facets facets = new Facets(mesh);
-    return new Rays(facets, new BoxTree(facets.boxes()));
+    return new Rays(facets, new BoxTree(facets.boxes()), Frame.CHAIR);
+  }
+
+  /** Looks from chair space into the mesh where it stands in the chair; nothing is built again. */
+  public Rays placed(Frame in) {
+    return new Rays(facets, tree, in);
   }
 
   /**
@@ -53,6 +62,10 @@ public final class Rays {
    * @param direction a unit direction
    */
   public List<Hit> hits(Vec3 origin, Vec3 direction) {
+    return localHits(frame.local(origin), frame.localDirection(direction));
+  }
+
+  private List<Hit> localHits(Vec3 origin, Vec3 direction) {
     Vec3 side = Math.abs(direction.x()) < 0.6 ? Vec3.RIGHT : Vec3.BACK;
     Vec3 u = side.across(direction).unit();
     Vec3 v = direction.cross(u);

@@ -53,6 +53,15 @@ public final class Tolerances {
     return 1e-7;
   }
 
+  /**
+   * The step to which shapes are rounded before they are compared with shapes made earlier: the
+   * same corner reached by two calculations differs by about 1e-12 mm, and a kernel's grid is a
+   * thousand times coarser than this.
+   */
+  public static double sameShape() {
+    return 0x1p-24;
+  }
+
   /** Greatest distance between a curve and the facets that stand for it (chord error). */
   public static double facet() {
     return 0.05;

@@ -15,4 +15,12 @@ public interface Kernel {
    * @throws KernelFailure if no such surface could be made
    */
   Mesh evaluate(Csg what);
+
+  /**
+   * The step to which coordinates may be rounded before it sees them, mm, because its own grid is
+   * far coarser; 0 if it takes them as they are.
+   */
+  default double step() {
+    return 0;
+  }
 }

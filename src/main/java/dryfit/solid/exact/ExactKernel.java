@@ -2,6 +2,7 @@ package dryfit.solid.exact;
 
 import dryfit.geometry.Mesh;
 import dryfit.geometry.MeshFailure;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
 import dryfit.solid.KernelFailure;
@@ -15,6 +16,11 @@ public final class ExactKernel implements Kernel {
   @Override
   public String name() {
     return "exact";
+  }
+
+  @Override
+  public double step() {
+    return Tolerances.sameShape();
   }
 
   @Override

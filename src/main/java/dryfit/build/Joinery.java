@@ -1,0 +1,103 @@
+package dryfit.build;
+
+import dryfit.document.Hand;
+import dryfit.geometry.Mesh;
+import dryfit.solid.Cells;
+import dryfit.solid.Content;
+import dryfit.solid.Convex;
+import dryfit.solid.Csg;
+import dryfit.solid.KernelFailure;
+import dryfit.solid.Solid;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Turns the shapes of all parts into solids, each different shape once. The left of a pair is the
+ * mirror image of its twin where the two are made alike, so it is made by mirroring, and the two
+ * can never differ.
+ */
+final class Joinery {
+  private final Shelf shelf;
+
+  Joinery(Shelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /**
+   * A part ready to be made.
+   *
+   * @param body the shape before mortises, tenons included, own frame, canonical
+   * @param cuts what is taken off it, own frame, canonical
+   */
+  record Work(String label, Hand hand, Csg body, List<Csg> cuts) {
+
+    Csg finished() {
+      return body.minus(cuts);
+    }
+  }
+
+  /** As it is made: the left of a pair turned into a right one. */
+  private Work asMade(Work work) {
+    return work.hand() != Hand.LEFT
+        ? work
+        : new Work(
+            work.label(),
+            Hand.RIGHT,
+            turned(work.body()),
+            work.cuts().stream().map(this::turned).toList());
+  }
+
+  private Csg turned(Csg shape) {
+    return shelf.canonical(Shapes.mirroredZ(shape));
+  }
+
+  /** The cells of a body, the left of a pair by mirroring. */
+  List<Convex> cells(Csg body, Hand hand) {
+    Csg made = hand == Hand.LEFT ? turned(body) : body;
+    List<Convex> cells = shelf.cells(Content.of(made), () -> Cells.of(made));
+    return hand == Hand.LEFT ? cells.stream().map(Convex::mirroredZ).toList() : cells;
+  }
+
+  /**
+   * The solids of all, in their order.
+   *
+   * @throws KernelFailure if one could not be made; it names the first in order
+   */
+  List<Solid> solids(List<Work> all) {
+    List<Work> made = all.stream().map(this::asMade).toList();
+    List<Content> keys = made.parallelStream().map(w -> Content.of(w.finished())).toList();
+    Map<Integer, Work> missing = new TreeMap<>();
+    java.util.Set<Content> seen = new java.util.HashSet<>();
+    for (int i = 0; i < made.size(); i++) {
+      if (!shelf.hasSolid(keys.get(i)) && seen.add(keys.get(i))) {
+        missing.put(i, made.get(i));
+      }
+    }
+    missing.entrySet().parallelStream()
+        .forEach(e -> shelf.solid(keys.get(e.getKey()), () -> solid(e.getValue())));
+    return java.util.stream.IntStream.range(0, all.size())
+        .parallel()
+        .mapToObj(i -> taken(all.get(i), made.get(i), keys.get(i)))
+        .toList();
+  }
+
+  private Solid taken(Work work, Work made, Content key) {
+    Solid right = shelf.solid(key, () -> solid(made));
+    return work.hand() == Hand.LEFT
+        ? shelf.solid(Content.of(work.finished()), right::mirroredZ)
+        : right;
+  }
+
+  private Solid solid(Work work) {
+    Mesh mesh;
+    try {
+      mesh = shelf.kernel().evaluate(work.finished());
+    } catch (KernelFailure failure) {
+      throw new KernelFailure(
+          work.label() + ": " + failure.getMessage(), failure.operands(), failure);
+    }
+    List<Convex> tools = work.cuts().stream().flatMap(c -> Cells.of(c).stream()).toList();
+    return new Solid(mesh, Cells.minus(cells(work.body(), Hand.RIGHT), tools));
+  }
+}

@@ -1,0 +1,107 @@
+package dryfit.solid;
+
+import dryfit.geometry.Meshes;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Shapes written in one way only, so that the same shape worked out in two places of a chair is the
+ * same to the last bit: coordinates are rounded to a step, and the corners and faces of a convex
+ * shape come in rising order. A step far above the error of a calculation and far below what a
+ * kernel can tell apart makes no other difference.
+ */
+public final class Canonical {
+  private Canonical() {}
+
+  /**
+   * @param step millimetres, a power of two; 0 leaves the shape as it is
+   */
+  public static Csg shape(Csg shape, double step) {
+    if (step == 0) {
+      return shape;
+    }
+    if (shape instanceof Csg.Leaf leaf) {
+      return leaf.cells().size() == 1 && ofOneOrigin(leaf)
+          ? cell(leaf.cells().get(0), step).asLeaf(leaf.mesh().origin(0))
+          : new Csg.Leaf(
+              Meshes.canonical(leaf.mesh(), step),
+              leaf.cells().stream()
+                  .map(c -> cell(c, step))
+                  .sorted(Comparator.comparing(c -> c.xyz, Arrays::compare))
+                  .toList());
+    } else if (shape instanceof Csg.Union union) {
+      return new Csg.Union(all(union.of(), step));
+    } else if (shape instanceof Csg.Common common) {
+      return new Csg.Common(all(common.of(), step));
+    }
+    Csg.Cut cut = (Csg.Cut) shape;
+    return new Csg.Cut(shape(cut.from(), step), all(cut.tools(), step));
+  }
+
+  private static List<Csg> all(List<Csg> shapes, double step) {
+    return shapes.stream().map(s -> shape(s, step)).toList();
+  }
+
+  private static boolean ofOneOrigin(Csg.Leaf leaf) {
+    return IntStream.range(1, leaf.mesh().faceCount())
+        .allMatch(f -> leaf.mesh().origin(f).equals(leaf.mesh().origin(0)));
+  }
+
+  /** Itself where rounding would lose a face. Faces stay flat to about a step. */
+  private static Convex cell(Convex cell, double step) {
+    double[] near = numbers(cell.xyz, step);
+    int[] order =
+        IntStream.range(0, near.length / 3)
+            .boxed()
+            .sorted(
+                Comparator.<Integer>comparingDouble(i -> near[3 * i])
+                    .thenComparingDouble(i -> near[3 * i + 1])
+                    .thenComparingDouble(i -> near[3 * i + 2]))
+            .mapToInt(i -> i)
+            .toArray();
+    double[] xyz = new double[near.length];
+    int[] renumbered = new int[order.length];
+    for (int i = 0; i < order.length; i++) {
+      renumbered[order[i]] = i;
+      System.arraycopy(near, 3 * order[i], xyz, 3 * i, 3);
+    }
+    int[][] faces = Arrays.stream(cell.faces).map(f -> loop(f, renumbered)).toArray(int[][]::new);
+    Arrays.sort(faces, Arrays::compare);
+    double[] planes = new double[cell.planes.length];
+    for (int f = 0; f < faces.length; f++) {
+      if (!FacePlanes.fit(xyz, faces[f], planes, f)) {
+        return cell;
+      }
+    }
+    return new Convex(xyz, faces, planes);
+  }
+
+  /** The loop in new numbers, its lowest first. */
+  private static int[] loop(int[] old, int[] renumbered) {
+    int n = old.length;
+    int lowest = 0;
+    for (int i = 1; i < n; i++) {
+      if (renumbered[old[i]] < renumbered[old[lowest]]) {
+        lowest = i;
+      }
+    }
+    int[] loop = new int[n];
+    for (int i = 0; i < n; i++) {
+      loop[i] = renumbered[old[(lowest + i) % n]];
+    }
+    return loop;
+  }
+
+  /**
+   * Every number rounded to the nearest multiple of {@code step}; a copy without negative zeros.
+   */
+  public static double[] numbers(double[] values, double step) {
+    double[] out = new double[values.length];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = Math.rint(values[i] / step) * step + 0.0;
+    }
+    return out;
+  }
+}
