@@ -86,7 +86,7 @@ final class BentForm {
   /** The shape, its ends left longer where they will be cut to a face. */
   static Made make(Wanted w, boolean longAtStart, boolean longAtEnd) {
     MiddleLine line = new MiddleLine(w.curve(), w.sections(), w.carried());
-    List<Vec3> drawn = line.samples().stream().map(MiddleLine.Sample::at).toList();
+    List<MiddleLine.Sample> drawn = line.samples();
     if (drawn.size() > MOST_PIECES) {
       throw Refusal.of(
           "too-large",

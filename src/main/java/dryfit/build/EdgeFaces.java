@@ -27,10 +27,19 @@ final class EdgeFaces {
     HIGH_THICKNESS(0, 0, 1),
     ROUND(0, 0, 0);
 
-    final Vec3 out;
+    private final int x;
+    private final int y;
+    private final int z;
 
     Side(int x, int y, int z) {
-      this.out = new Vec3(x, y, z);
+      this.x = x;
+      this.y = y;
+      this.z = z;
+    }
+
+    /** The direction it looks to, own frame; nothing for the round face. */
+    Vec3 out() {
+      return new Vec3(x, y, z);
     }
 
     boolean isEnd() {
@@ -50,7 +59,7 @@ final class EdgeFaces {
     }
     Side best = Side.START;
     for (Side side : Side.values()) {
-      if (normal.dot(side.out) > normal.dot(best.out)) {
+      if (normal.dot(side.out()) > normal.dot(best.out())) {
         best = side;
       }
     }
@@ -71,7 +80,7 @@ final class EdgeFaces {
     }
     Vec3 wanted = stock.frame().localDirection(FaceNames.inChair(word, stock.outside(), pointer));
     Side best = side(wanted);
-    if (best == Side.ROUND || wanted.dot(best.out) <= 0.5) {
+    if (best == Side.ROUND || wanted.dot(best.out()) <= 0.5) {
       throw Refusal.of(
           "absent-face",
           pointer,

@@ -23,9 +23,6 @@ interface EdgeProfile {
    */
   List<Vec2> at(double angle);
 
-  /** How far it reaches into either face at most, mm. */
-  double reach();
-
   static EdgeProfile of(EdgePlan plan, double sharpest) {
     return switch (plan.shape()) {
       case CHAMFER -> chamfer(plan.size());
@@ -36,32 +33,12 @@ interface EdgeProfile {
 
   /** Along each face so much. */
   static EdgeProfile chamfer(double leg) {
-    return new EdgeProfile() {
-      @Override
-      public List<Vec2> at(double angle) {
-        return flat(leg);
-      }
-
-      @Override
-      public double reach() {
-        return leg;
-      }
-    };
+    return angle -> flat(leg);
   }
 
   /** A flat so much across. */
   static EdgeProfile eased(double across) {
-    return new EdgeProfile() {
-      @Override
-      public List<Vec2> at(double angle) {
-        return flat(across / 2 / Math.sin(angle / 2));
-      }
-
-      @Override
-      public double reach() {
-        return across;
-      }
-    };
+    return angle -> flat(across / 2 / Math.sin(angle / 2));
   }
 
   private static List<Vec2> flat(double leg) {
@@ -77,17 +54,7 @@ interface EdgeProfile {
   static EdgeProfile roundOver(double radius, double sharpest) {
     double step = 2 * Math.acos(Math.max(0, 1 - Tolerances.facet() / radius));
     int n = Math.max(2, (int) Math.ceil((Math.PI - sharpest) / step));
-    return new EdgeProfile() {
-      @Override
-      public List<Vec2> at(double angle) {
-        return arc(radius, angle, n);
-      }
-
-      @Override
-      public double reach() {
-        return radius / Math.tan(sharpest / 2);
-      }
-    };
+    return angle -> arc(radius, angle, n);
   }
 
   private static List<Vec2> arc(double radius, double angle, int n) {
@@ -137,16 +104,6 @@ interface EdgeProfile {
     }
     points.add(new Vec2(-ROOM, margin + ROOM * slope));
     List<Vec2> fixed = List.copyOf(points);
-    return new EdgeProfile() {
-      @Override
-      public List<Vec2> at(double angle) {
-        return fixed;
-      }
-
-      @Override
-      public double reach() {
-        return margin;
-      }
-    };
+    return angle -> fixed;
   }
 }

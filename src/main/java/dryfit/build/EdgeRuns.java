@@ -38,10 +38,6 @@ final class EdgeRuns {
 
   /** An edge between two faces, from point to point with the first face to its left. */
   private record Edge(int from, int to, Side first, Side second, Vec3 into, Vec3 down) {
-    boolean meets(int point) {
-      return from == point || to == point;
-    }
-
     boolean sameSides(Edge o) {
       return first == o.first && second == o.second || first == o.second && second == o.first;
     }

@@ -110,12 +110,14 @@ final class MiddleLine {
   /**
    * Where it is bent most for the thickness it has in the direction of the bend.
    *
-   * @param line the middle line as it is drawn
+   * @param drawn the middle line as it is drawn
    */
-  Bend bend(List<Vec3> line) {
+  Bend bend(List<Sample> drawn) {
+    List<Vec3> line = drawn.stream().map(Sample::at).toList();
+    List<Vec3> ways = drawn.stream().map(Sample::direction).toList();
     List<Vec3> widths = carried.along(looks.stream().map(Look::direction).toList(), middle());
     double worst = 0;
-    Bend found = new Bend(line, length(), 0, Double.POSITIVE_INFINITY, size(0)[1]);
+    Bend found = new Bend(line, ways, length(), 0, Double.POSITIVE_INFINITY, size(0)[1]);
     for (int i = 0; i < looks.size(); i++) {
       Look look = looks.get(i);
       double curvature = look.curvature().length();
@@ -123,7 +125,7 @@ final class MiddleLine {
       // A line bent by less than this over its whole length is straight.
       if (curvature * length() > Tolerances.parallel() && thickness * curvature > worst) {
         worst = thickness * curvature;
-        found = new Bend(line, length(), look.along(), 1 / curvature, thickness);
+        found = new Bend(line, ways, length(), look.along(), 1 / curvature, thickness);
       }
     }
     return found;

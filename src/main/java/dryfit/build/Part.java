@@ -74,6 +74,14 @@ public record Part(
   }
 
   /**
+   * The frame that its section stands in near a place of chair space: its own, unless it is bent;
+   * then one at that place, x along the middle line.
+   */
+  public Frame frameNear(Vec3 place) {
+    return bend.isEmpty() ? frame : Frame.of(place, lengthNear(place), frame.y());
+  }
+
+  /**
    * The unit direction of its grain near a place; both in chair space. The grain of a bent part
    * follows it.
    */

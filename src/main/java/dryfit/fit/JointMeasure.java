@@ -25,7 +25,7 @@ final class JointMeasure {
     Vec3 reference =
         Math.abs(along.dot(joint.mouth().normal())) > 0.9 ? mortised.part().frame().y() : along;
     Lean lean = Lean.of(joint.entry(), joint.mouth().normal().negated(), reference);
-    EndCut shoulder = EndCut.of(joint.mouth().flipped(), tenoned.part().frame());
+    EndCut shoulder = EndCut.of(joint.mouth().flipped(), tenoned.part().frameNear(joint.at()));
     return new JointFit(
         joint,
         gaps.cheek(),

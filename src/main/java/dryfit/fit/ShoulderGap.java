@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.build.Part;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.fit.Assembly.Placed;
@@ -32,7 +33,7 @@ final class ShoulderGap {
     if (none) {
       return Gap.NONE;
     }
-    Frame f = tenoned.part().frame();
+    Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     Box section = section(joint, tenoned, out, f);
     List<Double> found = new ArrayList<>();
@@ -64,6 +65,7 @@ final class ShoulderGap {
     for (Convex cell : tenoned.bodyCells()) {
       cell.clipped(behind)
           .flatMap(c -> c.clipped(behind.flipped().moved(0.5)))
+          .filter(c -> !isElsewhere(c, joint, tenoned))
           .ifPresent(c -> c.points().forEach(p -> corners.add(f.local(p))));
     }
     if (corners.isEmpty()) {
@@ -71,6 +73,13 @@ final class ShoulderGap {
       return new Box(at, at);
     }
     return Box.around(corners);
+  }
+
+  /** Another stretch of a bent part that happens to be level with this end. */
+  private static boolean isElsewhere(Convex cell, Joint joint, Placed tenoned) {
+    Part.Blank blank = tenoned.part().blank();
+    double near = Math.hypot(blank.width(), blank.thickness()) + 3 * BEHIND;
+    return tenoned.part().bend().isPresent() && cell.middle().distance(joint.at()) > near;
   }
 
   private static void measure(

@@ -93,6 +93,11 @@ class BentFormTest {
     assertThat(right.entry().y()).isCloseTo(-Math.sin(a), within(1e-9));
     assertThat(right.at().distance(new Vec3(160, 300, 325))).isLessThan(1e-6);
     assertThat(right.lean()).isCloseTo(a, within(1e-9));
+    // Where its shoulder is, the slat runs as its tenon does, and so do its section and its grain.
+    Part slat = part(chair, "slat");
+    assertThat(slat.lengthNear(right.at()).negated().distance(right.entry())).isLessThan(1e-9);
+    assertThat(slat.grainNear(right.at())).isEqualTo(slat.lengthNear(right.at()));
+    assertThat(slat.frameNear(right.at()).y().distance(Vec3.UP)).isLessThan(1e-9);
     Joint left = joint(chair, "it", Hand.LEFT);
     assertThat(left.entry().x()).isCloseTo(-Math.cos(a), within(1e-9));
     // Two tenons of 6 x 40 x 20, with as much lost to the slant of the mouth as won.
