@@ -1,15 +1,16 @@
 package dryfit.bench;
 
+import dryfit.export.SolidJson;
 import dryfit.geometry.MassProperties;
 import dryfit.geometry.Mesh;
 import dryfit.solid.Csg;
 import dryfit.solid.KernelFailure;
 import dryfit.solid.exact.ExactKernel;
-import dryfit.solid.fuzz.CsgJson;
 import dryfit.solid.fuzz.RandomPair;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 
 /**
  * Writes solids for peers that are not Java: as expressions over polyhedra with triangles (JSON).
@@ -34,7 +35,10 @@ public final class Dump {
     try {
       Mesh mesh = new ExactKernel().evaluate(solid);
       double volume = mesh.isEmpty() ? 0 : MassProperties.of(mesh).volume();
-      Files.writeString(folder.resolve(name + ".json"), CsgJson.of(name, solid, volume));
+      byte[] json =
+          SolidJson.bytes(
+              name, "none: made for this collection", solid, OptionalDouble.of(volume));
+      Files.write(folder.resolve(name + ".json"), json);
     } catch (KernelFailure e) {
       System.err.println(name + " is left out: " + e.getMessage());
     }

@@ -25,6 +25,11 @@ public enum KernelChoice {
     return word;
   }
 
+  /** The one that is asked for a second opinion. */
+  public KernelChoice other() {
+    return this == EXACT ? JCSG : EXACT;
+  }
+
   public Kernel kernel() {
     return switch (this) {
       case EXACT -> new ExactKernel();

@@ -46,14 +46,15 @@ public final class ChairBuilder {
   private ChairBuilder(Design design, Shelf shelf) {
     this.design = design;
     this.shelf = shelf;
-    this.joinery = new Joinery(shelf);
+    this.joinery = new Joinery(shelf, design.joints());
     this.stocks = new StockMaker(design, shelf.kernel());
   }
 
   /**
    * The chair, or everything that keeps it from being built.
    *
-   * @throws KernelFailure if a solid could not be made; the message names the part
+   * @throws KernelFailure if a solid could not be made; the message names the part and, where that
+   *     can be known, the joints
    */
   public static Reading<Chair> build(Design design, Kernel kernel) {
     return build(design, new Shelf(kernel));
@@ -63,7 +64,7 @@ public final class ChairBuilder {
    * The same, taking from the shelf what was made before and leaving there what is made now. The
    * chair does not depend on what the shelf holds.
    *
-   * @throws KernelFailure if a solid could not be made; the message names the part
+   * @throws KernelFailure as above
    */
   public static Reading<Chair> build(Design design, Shelf shelf) {
     Reading<Chair> chair = new ChairBuilder(design, shelf).build();

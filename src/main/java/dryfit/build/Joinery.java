@@ -1,6 +1,7 @@
 package dryfit.build;
 
 import dryfit.document.Hand;
+import dryfit.document.JointPlan;
 import dryfit.geometry.Mesh;
 import dryfit.solid.Cells;
 import dryfit.solid.Content;
@@ -19,9 +20,14 @@ import java.util.TreeMap;
  */
 final class Joinery {
   private final Shelf shelf;
+  private final List<JointPlan> joints;
 
-  Joinery(Shelf shelf) {
+  /**
+   * @param joints all joints of the chair, to name those at which a part cannot be made
+   */
+  Joinery(Shelf shelf, List<JointPlan> joints) {
     this.shelf = shelf;
+    this.joints = List.copyOf(joints);
   }
 
   /**
@@ -94,8 +100,7 @@ final class Joinery {
     try {
       mesh = shelf.kernel().evaluate(work.finished());
     } catch (KernelFailure failure) {
-      throw new KernelFailure(
-          work.label() + ": " + failure.getMessage(), failure.operands(), failure);
+      throw FailedPart.named(work.label(), joints, shelf.kernel(), failure);
     }
     List<Convex> tools = work.cuts().stream().flatMap(c -> Cells.of(c).stream()).toList();
     return new Solid(mesh, Cells.minus(cells(work.body(), Hand.RIGHT), tools));

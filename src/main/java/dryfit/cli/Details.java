@@ -1,13 +1,12 @@
 package dryfit.cli;
 
-import java.io.IOException;
+import dryfit.app.KeepFailure;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Keeps the details of a fault of ours in a file, so that the screen stays readable. */
+/** Keeps the details of a fault of ours in a folder, so that the screen stays readable. */
 final class Details {
   private Details() {}
 
@@ -18,12 +17,6 @@ final class Details {
     out.println("dryfit " + Main.VERSION + ", Java " + Runtime.version());
     out.println("arguments: " + String.join(" ", args));
     fault.printStackTrace(out);
-    try {
-      Path file = Files.createTempFile("dryfit-", ".txt");
-      Files.writeString(file, text.toString());
-      return Optional.of(file);
-    } catch (IOException e) {
-      return Optional.empty();
-    }
+    return KeepFailure.keep(fault, text.toString());
   }
 }

@@ -1,7 +1,10 @@
 package dryfit.cli;
 
+import dryfit.app.Exit;
 import dryfit.app.FitChair;
 import dryfit.app.OpenChair;
+import dryfit.app.SecondOpinion;
+import dryfit.build.Chair;
 import dryfit.document.Design;
 import dryfit.export.FitJson;
 import dryfit.export.FitText;
@@ -60,6 +63,11 @@ final class FitCommand implements Callable<Integer> {
   @Option(names = "--decimals", description = "inches as decimals")
   private boolean decimals;
 
+  @Option(
+      names = "--second-opinion",
+      description = "have every part made by the other kernel too, and say where they differ")
+  private boolean secondOpinion;
+
   FitCommand(Screen screen) {
     this.screen = screen;
   }
@@ -76,14 +84,24 @@ final class FitCommand implements Callable<Integer> {
       }
       return refused.exit().code();
     }
-    FitChair fitted = FitChair.of(((OpenChair.Ready) opened).chair());
+    Chair built = ((OpenChair.Ready) opened).chair();
+    FitChair fitted = FitChair.of(built);
+    Exit exit = secondOpinion ? asked(built, fitted.exit()) : fitted.exit();
     if (json) {
       print(FitJson.bytes(fitted.report()));
     } else {
       Design design = fitted.report().chair().design();
       screen.out().print(FitText.of(fitted.report(), style(design)));
     }
-    return fitted.exit().code();
+    return exit.code();
+  }
+
+  /** Not in the report: that is about the chair, this about the program. */
+  private Exit asked(Chair built, Exit otherwise) {
+    SecondOpinion opinion =
+        SecondOpinion.of(built, chair.kernel.word(), chair.kernel.other().kernel());
+    opinion.text().forEach(screen.err()::println);
+    return opinion.exit() == Exit.FITS ? otherwise : opinion.exit();
   }
 
   private void refuseWrongOptions() {

@@ -4,7 +4,10 @@ import dryfit.app.Exit;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,7 +40,7 @@ public final class Main {
    */
   public static int run(String[] args, PrintStream out, PrintStream err, boolean terminal) {
     Screen screen = new Screen(out, err, terminal);
-    CommandLine commands = commands(screen);
+    CommandLine commands = commands(screen, args.length == 0 ? "" : args[0]);
     commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     commands.setParameterExceptionHandler((e, a) -> usage(e, err));
@@ -49,12 +52,22 @@ public final class Main {
     }
   }
 
-  private static CommandLine commands(Screen screen) {
+  /**
+   * The command that is wanted, or all of them to choose from or to be told about. A third of a
+   * cold start goes into reading what commands say about themselves, so the others are left alone.
+   */
+  private static CommandLine commands(Screen screen, String wanted) {
+    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("fit", () -> new FitCommand(screen));
+    all.put("solids", () -> new SolidsCommand(screen));
+    all.put("picture", () -> new PictureCommand(screen));
+    all.put("variants", () -> new VariantsCommand(screen));
     CommandLine commands = new CommandLine(new Top());
-    commands.addSubcommand(new FitCommand(screen));
-    commands.addSubcommand(new SolidsCommand(screen));
-    commands.addSubcommand(new PictureCommand(screen));
-    commands.addSubcommand(new VariantsCommand(screen));
+    if (all.containsKey(wanted)) {
+      commands.addSubcommand(wanted, all.get(wanted).get());
+    } else {
+      all.forEach((name, command) -> commands.addSubcommand(name, command.get()));
+    }
     commands.getSubcommands().values().forEach(Main::withHelp);
     commands.setUsageHelpWidth(80);
     return commands;
@@ -76,7 +89,8 @@ public final class Main {
     return Exit.USAGE.code();
   }
 
-  private static int ourFault(Throwable fault, String[] args, PrintStream err) {
+  /** Says that something is our fault, and where the details are. */
+  static int ourFault(Throwable fault, String[] args, PrintStream err) {
     String what = Optional.ofNullable(fault.getMessage()).orElse(fault.getClass().getSimpleName());
     String where =
         Details.keep(fault, args)

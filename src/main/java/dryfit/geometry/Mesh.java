@@ -1,6 +1,5 @@
 package dryfit.geometry;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,9 +8,10 @@ import java.util.List;
  * clockwise.
  *
  * <p>A mesh that left the {@code solid} floor is closed: every directed edge of a triangle is
- * matched exactly once by its reverse, no triangle is degenerate, no point is unused, and no two
- * points are the same. The loops of the faces run through every point that lies on them, so loops
- * are closed against each other in the same way.
+ * matched exactly once by its reverse, no triangle is degenerate, and no point is unused. Where
+ * wood only touches wood along an edge or at a corner, each side has points of its own in that
+ * place; everywhere else one place is one point. The loops of the faces run through every point
+ * that lies on them, so loops are closed against each other in the same way.
  *
  * <p>Every face carries its origin: a JSON pointer to the part or joint in the document that made
  * it.
@@ -49,7 +49,10 @@ public final class Mesh {
       throw new IllegalArgumentException("the arrays of a mesh do not belong together");
     }
     this.xyz = xyz.clone();
-    this.faces = Arrays.stream(faces).map(Mesh::copy).toArray(int[][][]::new);
+    this.faces = new int[faces.length][][];
+    for (int f = 0; f < faces.length; f++) {
+      this.faces[f] = copy(faces[f]);
+    }
     this.triangles = triangles.clone();
     this.faceOfTriangle = faceOfTriangle.clone();
     this.originOfFace = originOfFace.clone();
@@ -67,7 +70,11 @@ public final class Mesh {
   }
 
   private static int[][] copy(int[][] loops) {
-    return Arrays.stream(loops).map(int[]::clone).toArray(int[][]::new);
+    int[][] out = new int[loops.length][];
+    for (int i = 0; i < out.length; i++) {
+      out[i] = loops[i].clone();
+    }
+    return out;
   }
 
   public int pointCount() {

@@ -27,6 +27,14 @@ public final class Tolerances {
   }
 
   /**
+   * The step of the grid on which the exact kernel puts the corners of shapes within 2 m of their
+   * origin: 2^-14 mm, 61 nanometres. Corners of 26 bits are what its integers are made for.
+   */
+  public static double gridStep() {
+    return 0x1p-14;
+  }
+
+  /**
    * Solids that overlap no deeper than this only touch. Parts are built in their own frames on a
    * grid of 2^-14 mm (6.1e-5 mm) and then placed, so two faces made to coincide can stand a few
    * grid steps into each other; a third of a micrometre of wood is far above that and far below any

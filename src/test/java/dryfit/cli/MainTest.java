@@ -2,6 +2,7 @@ package dryfit.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfit.app.KeepFailure;
 import dryfit.export.Schemas;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -137,6 +138,21 @@ class MainTest {
   }
 
   @Test
+  void theSecondOpinionStandsBesideTheReportAndDoesNotChangeIt() {
+    Said said = run("fit", STOOL, "--second-opinion", "--json");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).isEqualTo(run("fit", STOOL, "--json").out());
+    assertThat(said.err().lines())
+        .singleElement()
+        .asString()
+        .isEqualTo(
+            "second opinion: jcsg agrees with exact on the volume, shells and holes of all 9"
+                + " parts");
+    assertThat(run("fit", STOOL, "--second-opinion", "--kernel", "jcsg").err())
+        .startsWith("second opinion: exact agrees with jcsg");
+  }
+
+  @Test
   void aSlipInAnOptionGetsTheNearestOne() {
     assertThat(run("fit", STOOL, "--jsn").err()).contains("do you mean --json?");
   }
@@ -214,8 +230,10 @@ class MainTest {
     assertThat(code).isEqualTo(1);
     assertThat(line.lines()).hasSize(1);
     assertThat(line).contains("our fault").contains("the paper is torn").doesNotContain("\tat ");
-    Path details = Path.of(line.substring(line.indexOf("details are in ") + 15).strip());
+    Path folder = Path.of(line.substring(line.indexOf("details are in ") + 15).strip());
+    Path details = folder.resolve(KeepFailure.DETAILS);
     assertThat(details).content().contains("IllegalStateException").contains("fit " + STOOL);
     Files.delete(details);
+    Files.delete(folder);
   }
 }

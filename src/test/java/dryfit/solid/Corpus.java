@@ -24,11 +24,11 @@ import tools.jackson.databind.json.JsonMapper;
  *
  * <p>A solid is {@code {"box": [x0, y0, z0, x1, y1, z1]}}, {@code cylinder} ({@code r}, {@code n}
  * sides, {@code z} from and to, {@code phase} in degrees; a corner at phase), {@code prism} ({@code
- * outline}, {@code z}), {@code polyhedron} ({@code points}, {@code faces}), {@code rotate} ({@code
- * axis}, {@code degrees}, {@code of}), {@code translate} ({@code by}, {@code of}), {@code repeat}
- * (the union of {@code times} copies, each moved {@code by} or turned about {@code axis} by {@code
- * degrees} more than the last), or a list under {@code union}, {@code common} or {@code cut} (the
- * first without the others).
+ * outline}, {@code z}), {@code polyhedron} ({@code points}, {@code faces}, each a loop of points
+ * or, with holes, a list of loops), {@code rotate} ({@code axis}, {@code degrees}, {@code of}),
+ * {@code translate} ({@code by}, {@code of}), {@code repeat} (the union of {@code times} copies,
+ * each moved {@code by} or turned about {@code axis} by {@code degrees} more than the last), or a
+ * list under {@code union}, {@code common} or {@code cut} (the first without the others).
  */
 public final class Corpus {
   private Corpus() {}
@@ -36,6 +36,8 @@ public final class Corpus {
   /**
    * What a case asks for; what is missing is not asked.
    *
+   * @param onGrid the volume once the corners are on the grid of the exact kernel, worked out in
+   *     rational numbers (signed tetrahedra, clipped); for what JCSG cannot do or is not sure of
    * @param refused part of the message with which a kernel must refuse it
    * @param knownWrong kernel name to the reason why it fails the case for now
    */
@@ -49,6 +51,7 @@ public final class Corpus {
       OptionalInt genus,
       OptionalInt faces,
       OptionalInt points,
+      OptionalDouble onGrid,
       Optional<String> refused,
       Map<String, String> knownWrong) {
     @Override
@@ -73,7 +76,8 @@ public final class Corpus {
     }
   }
 
-  private static Case read(Path file) throws IOException {
+  /** One case; also one that the program kept when a kernel failed. */
+  public static Case read(Path file) throws IOException {
     JsonNode json = JSON.readTree(Files.readString(file));
     String name = file.getFileName().toString().replace(".json", "");
     Map<String, String> wrong = new LinkedHashMap<>();
@@ -90,6 +94,7 @@ public final class Corpus {
         whole(json, "genus"),
         whole(json, "faces"),
         whole(json, "points"),
+        decimal(json, "onGrid"),
         Optional.of(json.path("refused")).filter(JsonNode::isString).map(JsonNode::asString),
         Map.copyOf(wrong));
   }
@@ -182,13 +187,24 @@ public final class Corpus {
     of.required("faces")
         .forEach(
             f -> {
-              int[] loop = new int[f.size()];
-              for (int i = 0; i < loop.length; i++) {
-                loop[i] = f.get(i).asInt();
+              List<int[]> loops = new ArrayList<>();
+              if (f.get(0).isArray()) {
+                f.forEach(loop -> loops.add(loop(loop)));
+              } else {
+                loops.add(loop(f));
               }
-              faces.add(new int[][] {loop});
+              faces.add(loops.toArray(int[][]::new));
             });
-    return Meshes.ofFaces(points, faces.toArray(int[][][]::new), "/polyhedron");
+    return Meshes.ofFaces(
+        points, faces.toArray(int[][][]::new), of.path("origin").asString("/polyhedron"));
+  }
+
+  private static int[] loop(JsonNode json) {
+    int[] loop = new int[json.size()];
+    for (int i = 0; i < loop.length; i++) {
+      loop[i] = json.get(i).asInt();
+    }
+    return loop;
   }
 
   private static Csg leaf(Mesh mesh, Move move) {

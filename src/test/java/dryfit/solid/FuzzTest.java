@@ -2,8 +2,8 @@ package dryfit.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfit.export.SolidJson;
 import dryfit.solid.exact.ExactKernel;
-import dryfit.solid.fuzz.CsgJson;
 import dryfit.solid.fuzz.Laws;
 import dryfit.solid.fuzz.RandomPair;
 import dryfit.solid.fuzz.Shrinking;
@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -52,8 +53,9 @@ class FuzzTest {
     RandomPair small = Shrinking.of(kernel, pair, law);
     Csg rest = small.part().minus(small.tools());
     Files.createDirectories(FOUND);
-    Files.writeString(
+    OptionalDouble volume = OptionalDouble.of(Cells.volume(Cells.of(rest)));
+    Files.write(
         FOUND.resolve("seed-" + pair.seed() + ".json"),
-        CsgJson.of(law, rest, Cells.volume(Cells.of(rest))));
+        SolidJson.bytes(law, "none: found by random trial", rest, volume));
   }
 }

@@ -11,6 +11,7 @@ final class Evaluation {
   private final Planes planes;
   private final Points points;
   private final Facets facets;
+  private final Grid grid;
   private final int[] leafStart;
 
   /**
@@ -26,7 +27,8 @@ final class Evaluation {
     }
     planes = new Planes(2 * faces);
     points = new Points(planes, 2 * corners);
-    facets = new Facets(planes, points, coarser);
+    grid = Grid.over(expression.leaves, coarser);
+    facets = new Facets(planes, points, grid);
     leafStart = new int[expression.leaves.size() + 1];
     for (int l = 0; l < expression.leaves.size(); l++) {
       leafStart[l + 1] = facets.add(l, expression.leaves.get(l));
@@ -47,7 +49,7 @@ final class Evaluation {
     if (surface == null) {
       throw new IllegalStateException("a shape is not closed, so that it has no inside");
     }
-    return new MeshMaker(planes, points, surface).mesh();
+    return new MeshMaker(planes, points, grid, surface).mesh();
   }
 
   private Surface surface(boolean careful) {

@@ -14,7 +14,7 @@ import java.util.List;
 final class Facets {
   private final Planes planes;
   private final Points points;
-  private final int coarser;
+  private final Grid grid;
   final List<Facet> all = new ArrayList<>();
 
   /** Corners of the raw faces of the leaf at work, one loop after another. */
@@ -33,10 +33,10 @@ final class Facets {
   /** Zero if the faces of the leaf read last close against each other. */
   private long imbalance;
 
-  Facets(Planes planes, Points points, int coarser) {
+  Facets(Planes planes, Points points, Grid grid) {
     this.planes = planes;
     this.points = points;
-    this.coarser = coarser;
+    this.grid = grid;
   }
 
   /** Adds the facets of one leaf and returns how many there are now. */
@@ -46,9 +46,7 @@ final class Facets {
     for (int i = 0; i < corner.length; i++) {
       corner[i] =
           points.corner(
-              Grid.snap(xyz[3 * i], coarser),
-              Grid.snap(xyz[3 * i + 1], coarser),
-              Grid.snap(xyz[3 * i + 2], coarser));
+              grid.snap(xyz[3 * i]), grid.snap(xyz[3 * i + 1]), grid.snap(xyz[3 * i + 2]));
     }
     loopCorners.clear();
     loopStart.clear();
@@ -177,14 +175,18 @@ final class Facets {
       return loops.length == 1 && loops[0].length == 3;
     }
     int o = loopCorners.at[firstCorner];
-    int plane = planes.add(nx, ny, nz, (int) points.x[o], (int) points.y[o], (int) points.z[o]);
-    for (int i = firstCorner; i < loopCorners.size; i++) {
-      if (points.cornerSide(loopCorners.at[i], plane / 2) != 0) {
+    for (int i = firstCorner + 1; i < loopCorners.size; i++) {
+      int c = loopCorners.at[i];
+      long dx = (long) (points.x[c] - points.x[o]);
+      long dy = (long) (points.y[c] - points.y[o]);
+      long dz = (long) (points.z[c] - points.z[o]);
+      if (Exact.dot(nx, ny, nz, dx, dy, dz) != 0) {
         loopCorners.size = firstCorner;
         loopStart.size = firstLoop;
         return false;
       }
     }
+    int plane = planes.add(nx, ny, nz, (int) points.x[o], (int) points.y[o], (int) points.z[o]);
     faceStart.add(firstLoop);
     facePlane.add(plane);
     faceOrigin.add(origin);

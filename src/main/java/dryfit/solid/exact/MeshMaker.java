@@ -9,11 +9,13 @@ import java.util.TreeMap;
 final class MeshMaker {
   private final Planes planes;
   private final Points points;
+  private final Grid grid;
   private final Surface surface;
 
-  MeshMaker(Planes planes, Points points, Surface surface) {
+  MeshMaker(Planes planes, Points points, Grid grid, Surface surface) {
     this.planes = planes;
     this.points = points;
+    this.grid = grid;
     this.surface = surface;
   }
 
@@ -43,7 +45,7 @@ final class MeshMaker {
     }
     for (int v = 0; v < n; v++) {
       for (int k = 0; k < 3; k++) {
-        xyz[3 * v + k] = at[k][v] / Grid.STEPS_PER_MM + 0.0;
+        xyz[3 * v + k] = grid.mm(at[k][v]);
       }
     }
     List<Face> faces = surface.faces;

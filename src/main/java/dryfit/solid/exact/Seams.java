@@ -29,7 +29,7 @@ final class Seams {
   /** For each corner how much more often its edge is used one way than the other; null if never. */
   private static int[] balance(Surface s) {
     int n = s.corners();
-    KeyMap slot = new KeyMap(n);
+    KeyMap slot = new KeyMap(n / 2);
     int[] slotOf = new int[n];
     int[] sum = new int[n];
     int slots = 0;

@@ -57,7 +57,16 @@ final class Slits {
 
   /** Whether a vertex does; without, there is no slit, and that is so for nearly every face. */
   private static boolean comesTwice(int[][] loops) {
-    int[] all = Arrays.stream(loops).flatMapToInt(Arrays::stream).toArray();
+    if (loops.length == 1 && loops[0].length == 3) {
+      return false;
+    }
+    IntList corners = new IntList();
+    for (int[] loop : loops) {
+      for (int v : loop) {
+        corners.add(v);
+      }
+    }
+    int[] all = corners.toArray();
     Arrays.sort(all);
     for (int i = 1; i < all.length; i++) {
       if (all[i] == all[i - 1]) {

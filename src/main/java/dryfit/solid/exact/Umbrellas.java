@@ -38,7 +38,8 @@ final class Umbrellas {
   void build() {
     int n = surface.corners();
     sets.reset(n);
-    KeyMap first = new KeyMap(n);
+    KeyMap first = new KeyMap(n / 2);
+    boolean anyCrowded = false;
     for (int c = n - 1; c >= 0; c--) {
       long key = KeyMap.pair(surface.point.at[c], surface.point.at[surface.next(c)]);
       nextSame[c] = first.get(key);
@@ -52,6 +53,7 @@ final class Umbrellas {
           pair(c, other);
         } else {
           pairAround(c);
+          anyCrowded = true;
         }
       }
     }
@@ -63,16 +65,19 @@ final class Umbrellas {
       }
       vertexOf[c] = vertexOf[root];
     }
-    markTwins();
+    Arrays.fill(middleOf, -1);
+    if (anyCrowded) {
+      markTwins();
+    }
   }
 
   /**
    * Where two edges that lie on each other end at the same vertices at both ends, nothing would
-   * tell them apart; each gets a vertex of its own in its middle.
+   * tell them apart (only where four or more faces meet at an edge can that be); each gets a vertex
+   * of its own in its middle.
    */
   private void markTwins() {
-    Arrays.fill(middleOf, -1);
-    KeyMap first = new KeyMap(middleOf.length);
+    KeyMap first = new KeyMap(middleOf.length / 2);
     for (int c = 0; c < middleOf.length; c++) {
       if (c < mate[c]) {
         long key = KeyMap.pair(vertexOf[c], vertexOf[surface.next(c)]);

@@ -9,10 +9,10 @@
  * special cases.
  *
  * <ol>
- *   <li>The corners of all shapes go to a grid of 2^-14 mm ({@link dryfit.solid.exact.Grid}); from
- *       there on every decision is exact. Faces that stay flat stay whole, others go on as their
- *       triangles; faces of one plane that share an edge become one {@link
- *       dryfit.solid.exact.Facet}.
+ *   <li>The corners of all shapes go to a grid of 2^-14 mm ({@link dryfit.solid.exact.Grid}), or a
+ *       coarser one if they reach beyond 2048 mm; from there on every decision is exact. Faces that
+ *       stay flat stay whole, others go on as their triangles; faces of one plane that share an
+ *       edge become one {@link dryfit.solid.exact.Facet}.
  *   <li>Planes are kept in a table under ids ({@link dryfit.solid.exact.Planes}), points too
  *       ({@link dryfit.solid.exact.Points}). A point off the grid is where an edge passes through a
  *       plane, or where three planes meet. Its side towards a plane is read off rounded coordinates

@@ -239,11 +239,25 @@ class ExactKernelTest {
   }
 
   @Test
-  void aPointBeyondTheGridIsNamedInTheMessage() {
-    Csg far = box(0, 0, 0, 10, 10, 2048.5);
+  void whatReachesFarIsComputedOnACoarserGrid() {
+    // A bar of 100 m, the longest a document may have, with a slot: 10 x 10 x 100000 - 10 x 4 x 10.
+    Csg bar = box(0, 0, 0, 10, 10, 100_000).minus(List.of(box(-1, 3, 99_980, 11, 7, 99_990)));
+    assertThat(volume(closed(bar))).isEqualTo(9_999_600);
+    // Up to the last step within 2048 mm the grid stays fine.
+    double step = 0x1p-14;
+    Mesh fine = closed(box(0, 0, 0, 10 + step, 10, 2048 - step));
+    assertThat(fine.bounds().high()).isEqualTo(new Vec3(10 + step, 10, 2048 - step));
+    Mesh coarse = closed(box(0, 0, 0, 10 + step, 10, 2048));
+    assertThat(coarse.bounds().high()).isEqualTo(new Vec3(10, 10, 2048));
+  }
+
+  @Test
+  void aPointBeyondEveryGridIsNamedInTheMessage() {
+    Csg far = box(0, 0, 0, 10, 10, 131_073);
     assertThatThrownBy(() -> kernel.evaluate(far))
         .isInstanceOf(KernelFailure.class)
-        .hasMessageContaining("2048.5 mm")
+        .hasMessageContaining("131073 mm")
+        .hasMessageContaining("within 131072 mm")
         .satisfies(e -> assertThat(((KernelFailure) e).operands()).isSameAs(far));
   }
 

@@ -1,35 +1,42 @@
-package dryfit.solid.fuzz;
+package dryfit.export;
+
+import static dryfit.export.JsonOut.NODES;
 
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Csg;
 import java.util.List;
-import tools.jackson.databind.json.JsonMapper;
+import java.util.OptionalDouble;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * Writes expressions as the kernel corpus reads them, every leaf as a polyhedron with all its
- * digits. The triangles go along for programs that take nothing else.
+ * Writes an expression of solids as the kernel corpus reads it: every shape as a polyhedron with
+ * all digits, and the JSON pointer of what made it. A face with holes is a list of loops. The
+ * triangles go along for programs that take nothing else.
  */
-public final class CsgJson {
-  private static final JsonMapper JSON = new JsonMapper();
+public final class SolidJson {
+  private SolidJson() {}
 
-  private CsgJson() {}
-
-  /** The whole case: what it is, the solid, and what its volume should be. */
-  public static String of(String about, Csg solid, double volume) {
-    ObjectNode out = JSON.createObjectNode();
+  /**
+   * A whole case.
+   *
+   * @param about what it is, a sentence
+   * @param source where it comes from
+   * @param volume what the volume must be, mm^3, if that is known
+   */
+  public static byte[] bytes(String about, String source, Csg solid, OptionalDouble volume) {
+    ObjectNode out = NODES.objectNode();
     out.put("about", about);
-    out.put("source", "none: found by random trial");
+    out.put("source", source);
     out.set("solid", node(solid));
-    out.put("volume", volume);
+    volume.ifPresent(v -> out.put("volume", v));
     out.put("relative", 1e-9);
-    return JSON.writeValueAsString(out);
+    return JsonOut.bytes(out);
   }
 
-  static ObjectNode node(Csg what) {
-    ObjectNode out = JSON.createObjectNode();
+  private static ObjectNode node(Csg what) {
+    ObjectNode out = NODES.objectNode();
     if (what instanceof Csg.Leaf leaf) {
       out.set("polyhedron", polyhedron(leaf.mesh()));
     } else if (what instanceof Csg.Union union) {
@@ -37,7 +44,7 @@ public final class CsgJson {
     } else if (what instanceof Csg.Common common) {
       out.set("common", nodes(common.of()));
     } else if (what instanceof Csg.Cut cut) {
-      ArrayNode all = JSON.createArrayNode();
+      ArrayNode all = NODES.arrayNode();
       all.add(node(cut.from()));
       all.addAll(nodes(cut.tools()));
       out.set("cut", all);
@@ -46,13 +53,16 @@ public final class CsgJson {
   }
 
   private static ArrayNode nodes(List<Csg> all) {
-    ArrayNode out = JSON.createArrayNode();
+    ArrayNode out = NODES.arrayNode();
     all.forEach(each -> out.add(node(each)));
     return out;
   }
 
   private static ObjectNode polyhedron(Mesh mesh) {
-    ObjectNode out = JSON.createObjectNode();
+    ObjectNode out = NODES.objectNode();
+    if (mesh.faceCount() > 0) {
+      out.put("origin", mesh.origin(0));
+    }
     ArrayNode points = out.putArray("points");
     for (int i = 0; i < mesh.pointCount(); i++) {
       Vec3 p = mesh.point(i);
@@ -60,9 +70,13 @@ public final class CsgJson {
     }
     ArrayNode faces = out.putArray("faces");
     for (int f = 0; f < mesh.faceCount(); f++) {
-      ArrayNode loop = faces.addArray();
-      for (int point : mesh.loops(f)[0]) {
-        loop.add(point);
+      int[][] loops = mesh.loops(f);
+      ArrayNode face = faces.addArray();
+      for (int[] loop : loops) {
+        ArrayNode corners = loops.length == 1 ? face : face.addArray();
+        for (int point : loop) {
+          corners.add(point);
+        }
       }
     }
     ArrayNode triangles = out.putArray("triangles");
