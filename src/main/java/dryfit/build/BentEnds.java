@@ -1,6 +1,8 @@
 package dryfit.build;
 
 import dryfit.build.BentRings.Ring;
+import dryfit.document.PartCuts;
+import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
@@ -70,9 +72,15 @@ record BentEnds(Bend bend, End start, End end, double width, double thickness, L
    *
    * @param body cells of the part with its tenons, own frame
    */
-  Part.Blank blank(List<Convex> body) {
-    return new Part.Blank(
-        bend.length() + beyond(body, true) + beyond(body, false), width, thickness);
+  Part.Blank blank(List<Convex> body, PartCuts.Oversize oversize) {
+    double before = beyond(body, true);
+    double after = beyond(body, false);
+    Box net =
+        new Box(
+            new Vec3(-before, -width / 2, -thickness / 2),
+            new Vec3(bend.length() + after, width / 2, thickness / 2));
+    Vec3 more = new Vec3(oversize.ends(), oversize.sides(), oversize.sides());
+    return new Part.Blank(net, new Box(net.low().minus(more), net.high().plus(more)));
   }
 
   private double beyond(List<Convex> body, boolean atStart) {

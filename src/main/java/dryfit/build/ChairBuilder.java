@@ -6,13 +6,12 @@ import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
-import dryfit.geometry.Box;
 import dryfit.geometry.Plane;
-import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
@@ -103,6 +102,10 @@ public final class ChairBuilder {
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
     if (problems.isEmpty()) {
       fillPanels(placed, bodies, cuts);
+      drivePins(joints, placed, bodies, cuts);
+    }
+    if (problems.isEmpty()) {
+      cutNotches(placed, bodies, cuts);
     }
     if (!problems.isEmpty()) {
       return new Reading.Refused<>(problems);
@@ -246,7 +249,7 @@ public final class ChairBuilder {
   private void fillPanels(
       Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
     for (PartPlan plan : design.parts()) {
-      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isFilling(panel)) {
+      if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isLate(panel)) {
         continue;
       }
       for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
@@ -262,7 +265,11 @@ public final class ChairBuilder {
       Map<String, Csg> bodies,
       Map<String, List<Csg>> cuts) {
     List<PanelFiller.Around> around = new ArrayList<>();
-    for (PartRef ref : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
+    boolean loose = panel.shape() instanceof PartPlan.PanelShape.DropsInto;
+    for (PartRef ref :
+        loose
+            ? ((PartPlan.PanelShape.DropsInto) panel.shape()).parts()
+            : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
       Hand of = ref.hand();
       if (of == Hand.NONE && placed.get(key(ref.part(), Hand.NONE)) == null) {
         of = hand == Hand.NONE ? Hand.RIGHT : hand;
@@ -277,12 +284,60 @@ public final class ChairBuilder {
                   .map(c -> c.placed(stock.frame()))
                   .toList()));
     }
+    if (loose) {
+      Stock stock = DropIn.of(panel, hand, around);
+      placed.put(key(panel.name(), hand), stock);
+      bodies.put(key(panel.name(), hand), shelf.canonical(stock.shape()));
+      return;
+    }
     PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around, shelf);
     placed.put(key(panel.name(), hand), filled.stock());
     bodies.put(key(panel.name(), hand), shelf.canonical(filled.stock().shape()));
     for (PanelFiller.Around a : around) {
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
+    }
+  }
+
+  // ---- pins and notches ----
+
+  private void drivePins(
+      List<Made> joints,
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts) {
+    for (PartPlan plan : design.parts()) {
+      if (plan instanceof PartPlan.Pin pin) {
+        attempt(
+            () -> {
+              for (PinMaker.Driven driven : PinMaker.of(pin, joints)) {
+                String own = key(pin.name(), driven.stock().hand());
+                placed.put(own, driven.stock());
+                bodies.put(own, shelf.canonical(driven.stock().shape()));
+                cut(cuts, driven.joint().of().mortised(), driven.holeInMortised());
+                cut(cuts, driven.joint().of().tenoned(), driven.holeInTenoned());
+              }
+            });
+      }
+    }
+  }
+
+  private static void cut(Map<String, List<Csg>> cuts, Stock from, Csg hole) {
+    cuts.computeIfAbsent(key(from.name(), from.hand()), k -> new ArrayList<>())
+        .add(Shapes.localTo(hole, from.frame()));
+  }
+
+  private void cutNotches(
+      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
+    Notches notches = new Notches(placed, bodies);
+    for (Map.Entry<String, Stock> each : placed.entrySet()) {
+      attempt(
+          () -> {
+            List<Csg> tools = notches.of(each.getValue());
+            if (!tools.isEmpty()) {
+              cuts.computeIfAbsent(each.getKey(), k -> new ArrayList<>()).addAll(tools);
+            }
+          });
     }
   }
 
@@ -312,7 +367,7 @@ public final class ChairBuilder {
 
   private Part part(Stock stock, Joinery.Work work, Solid solid) {
     List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
-    Vec3 size = Box.around(bodyCells.stream().flatMap(c -> c.points().stream()).toList()).size();
+    PartCuts.Oversize oversize = stock.plan().common().cuts().oversize();
     return new Part(
         stock.plan(),
         stock.hand(),
@@ -323,8 +378,8 @@ public final class ChairBuilder {
         solid,
         stock
             .bent()
-            .map(b -> b.blank(bodyCells))
-            .orElse(new Part.Blank(size.x(), size.y(), size.z())),
+            .map(e -> e.blank(bodyCells, oversize))
+            .orElseGet(() -> Part.Blank.around(bodyCells, oversize)),
         stock.grain(),
         stock.bent().map(BentEnds::bend));
   }

@@ -28,13 +28,18 @@ final class EdgeCutter {
     EdgeRun led = run;
     while (led.pieces() >= (led.closed() ? 3 : 1)) {
       List<List<Vec3>> rings = rings(led, profile);
-      int bad = crossing(led, rings);
-      if (bad < 0) {
-        return Optional.of(Sweep.of(profile.at(led.angle(0)), rings, led.closed(), origin));
+      double[] advances = advances(led, rings);
+      int drop = -1;
+      boolean folded = false;
+      for (int i = 0; i < advances.length && drop < 0; i++) {
+        folded |= advances[i] <= 10 * Tolerances.coincident();
+        // Steps shorter than the facets are fine would only make slivers.
+        drop = advances[i] <= Tolerances.facet() ? closest(led, i) : -1;
       }
-      int drop = closest(led, bad);
       if (drop < 0) {
-        return Optional.empty();
+        return folded
+            ? Optional.empty()
+            : Optional.of(Sweep.of(profile.at(led.angle(0)), rings, led.closed(), origin));
       }
       led = led.without(drop);
     }
@@ -79,19 +84,19 @@ final class EdgeCutter {
     return way.minus(along.times(way.dot(normal) / along.dot(normal)));
   }
 
-  /** The first piece over which some corner of the profile would run backwards, or -1. */
-  private static int crossing(EdgeRun run, List<List<Vec3>> rings) {
-    for (int i = 0; i < run.pieces(); i++) {
+  /** How far each piece takes the corner of the profile that it takes least; below 0: backwards. */
+  private static double[] advances(EdgeRun run, List<List<Vec3>> rings) {
+    double[] least = new double[run.pieces()];
+    for (int i = 0; i < least.length; i++) {
       List<Vec3> a = rings.get(i);
       List<Vec3> b = rings.get((i + 1) % rings.size());
       Vec3 d = run.direction(i);
+      least[i] = Double.POSITIVE_INFINITY;
       for (int k = 0; k < a.size(); k++) {
-        if (b.get(k).minus(a.get(k)).dot(d) <= 10 * Tolerances.coincident()) {
-          return i;
-        }
+        least[i] = Math.min(least[i], b.get(k).minus(a.get(k)).dot(d));
       }
     }
-    return -1;
+    return least;
   }
 
   /** The corner at either end of a piece that is nearest to lying straight; -1 if none is near. */

@@ -4,7 +4,6 @@ import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.EndRef;
-import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
@@ -121,9 +120,5 @@ final class JointInstances {
   /** Whether all the parts a joint needs could be placed. */
   boolean canBeMade(JointPlan plan) {
     return parts.isPlaced(plan.tenon().part()) && parts.isPlaced(plan.into().part());
-  }
-
-  static boolean isPanelInGrooves(PartPlan plan) {
-    return plan instanceof PartPlan.Panel panel && StockMaker.isFilling(panel);
   }
 }

@@ -38,7 +38,7 @@ final class PanelFiller {
   private PanelFiller() {}
 
   /** How far sections are let into each other so that parts that only touch close the ring, mm. */
-  private static final double OVERLAP = 0.01;
+  static final double OVERLAP = 0.01;
 
   /**
    * @param stock the panel, placed
@@ -73,7 +73,7 @@ final class PanelFiller {
         shelf.loops(
             Content.of(key),
             () -> {
-              Geometry opening = opening(ring(sections), plan);
+              Geometry opening = opening(ring(sections), plan, "/fills");
               return List.of(
                   grown(opening, OVERLAP + fills.deep()),
                   grown(opening, OVERLAP + fills.deep() - fills.gap()));
@@ -132,7 +132,7 @@ final class PanelFiller {
     return new Filled(stock, Extrusion.of(groove, -slack, slack, page, pointer + "/groove"));
   }
 
-  private static Vec3 grain(Panel plan, Frame own) {
+  static Vec3 grain(Panel plan, Frame own) {
     return plan.common().grain() instanceof PartPlan.Grain.Along along
         ? own.localDirection(StockMaker.vec(along.direction())).unit()
         : Vec3.RIGHT;
@@ -157,7 +157,7 @@ final class PanelFiller {
     return sections;
   }
 
-  private static double[] flat(List<Vec3> corners, Frame page) {
+  static double[] flat(List<Vec3> corners, Frame page) {
     return corners.stream()
         .map(page::local)
         .map(p -> Canonical.numbers(new double[] {p.x(), p.y()}, Tolerances.sameShape()))
@@ -170,7 +170,7 @@ final class PanelFiller {
     return UnaryUnionOp.union(sections.stream().map(s -> hull(s).buffer(OVERLAP, 1)).toList());
   }
 
-  private static Geometry hull(double[] corners) {
+  static Geometry hull(double[] corners) {
     Coordinate[] flat = new Coordinate[corners.length / 2];
     for (int i = 0; i < flat.length; i++) {
       flat[i] = new Coordinate(corners[2 * i], corners[2 * i + 1]);
@@ -179,7 +179,7 @@ final class PanelFiller {
   }
 
   /** The largest hole in the ring of sections. */
-  private static Geometry opening(Geometry ring, Panel plan) {
+  static Geometry opening(Geometry ring, Panel plan, String key) {
     Polygon best = null;
     for (int i = 0; i < ring.getNumGeometries(); i++) {
       if (ring.getGeometryN(i) instanceof Polygon polygon) {
@@ -195,19 +195,23 @@ final class PanelFiller {
     if (best == null) {
       throw Refusal.of(
           "no-opening",
-          plan.common().pointer() + "/fills",
+          plan.common().pointer() + key,
           "the parts around " + plan.name() + " leave no closed opening in its plane",
           "name all the parts that frame it, and let them meet");
     }
     return best;
   }
 
-  private static List<Vec2> grown(Geometry opening, double by) {
+  /** Larger all round, or smaller, with its corners kept. */
+  static Geometry mitred(Geometry shape, double by) {
     BufferParameters mitred =
         new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5);
-    Geometry grown = BufferOp.bufferOp(opening, by, mitred);
+    return BufferOp.bufferOp(shape, by, mitred);
+  }
+
+  static List<Vec2> grown(Geometry opening, double by) {
     List<Vec2> loop = new ArrayList<>();
-    for (Coordinate c : ((Polygon) grown).getExteriorRing().getCoordinates()) {
+    for (Coordinate c : ((Polygon) mitred(opening, by)).getExteriorRing().getCoordinates()) {
       loop.add(new Vec2(c.x, c.y));
     }
     return OutlineCurves.cleaned(loop);

@@ -1,7 +1,9 @@
 package dryfit.build;
 
 import dryfit.document.Hand;
+import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
+import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
@@ -22,8 +24,7 @@ import java.util.Optional;
  * @param body the shape before any mortise is cut, tenons included, as made, own frame
  * @param bodyCells cells of {@code body}, own frame
  * @param solid the finished part, own frame
- * @param blank size of the squared piece it is made from: length, width, thickness, mm, without
- *     allowances
+ * @param blank the squared piece it is made from
  * @param grain unit direction of the grain, own frame; of a bent part at its middle
  * @param bend how it is bent, if it is
  */
@@ -57,8 +58,46 @@ public record Part(
     this(plan, hand, label, frame, body, bodyCells, solid, blank, grain, Optional.empty());
   }
 
-  /** A squared piece of wood, mm. */
-  public record Blank(double length, double width, double thickness) {}
+  /**
+   * The squared piece a part is made from, in the part's own frame, mm.
+   *
+   * @param net as small as it can be
+   * @param rough with what the maker allows on its faces and ends
+   */
+  public record Blank(Box net, Box rough) {
+    /** A piece of which only the size matters, without allowances. */
+    public Blank(double length, double width, double thickness) {
+      this(
+          new Box(Vec3.ZERO, new Vec3(length, width, thickness)),
+          new Box(Vec3.ZERO, new Vec3(length, width, thickness)));
+    }
+
+    static Blank around(List<Convex> cells, PartCuts.Oversize oversize) {
+      Box net = Box.around(cells.stream().flatMap(c -> c.points().stream()).toList());
+      Vec3 more = new Vec3(oversize.ends(), oversize.sides(), oversize.sides());
+      return new Blank(net, new Box(net.low().minus(more), net.high().plus(more)));
+    }
+
+    /** Without allowances. */
+    public double length() {
+      return net.size().x();
+    }
+
+    /** Without allowances. */
+    public double width() {
+      return net.size().y();
+    }
+
+    /** Without allowances. */
+    public double thickness() {
+      return net.size().z();
+    }
+
+    /** The rough piece as a solid, own frame of the part; every face with the given origin. */
+    public Csg.Leaf solid(String origin) {
+      return Convex.box(rough).asLeaf(origin);
+    }
+  }
 
   public String name() {
     return plan.name();

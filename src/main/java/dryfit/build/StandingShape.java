@@ -11,4 +11,10 @@ import dryfit.solid.Csg;
  * @param end x of its end
  * @param middle of its bounding box, chair space
  */
-record StandingShape(Frame frame, Csg shape, double start, double end, Vec3 middle) {}
+record StandingShape(Frame frame, Csg shape, double start, double end, Vec3 middle) {
+  /** The same, turned about its own length through the place it stands at. */
+  StandingShape turned(double turn) {
+    Frame to = StockMaker.turned(frame, turn);
+    return new StandingShape(to, shape, start, end, to.place(frame.local(middle)));
+  }
+}

@@ -3,6 +3,7 @@ package dryfit.build;
 import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan.EndRef;
+import dryfit.document.PartCuts.Foot;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.Grain;
 import dryfit.document.PartPlan.PartRef;
@@ -19,6 +20,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -84,7 +86,7 @@ final class StockMaker {
   /** All parts, the right hand of a pair before the left, in document order. */
   List<Stock> all() {
     return design.parts().stream()
-        .filter(p -> !(p instanceof PartPlan.Panel panel && isFilling(panel)))
+        .filter(p -> !isLate(p))
         .filter(p -> isPlaced(p.name()))
         .flatMap(
             p ->
@@ -94,8 +96,11 @@ final class StockMaker {
         .toList();
   }
 
-  static boolean isFilling(PartPlan.Panel panel) {
-    return panel.shape() instanceof PartPlan.PanelShape.Fills;
+  /** Whether a part can only be made when the others, or their joints, are. */
+  static boolean isLate(PartPlan plan) {
+    return plan instanceof PartPlan.Pin
+        || plan instanceof PartPlan.Panel panel
+            && !(panel.shape() instanceof PartPlan.PanelShape.Drawn);
   }
 
   /** Places all parts; the document has already refused parts placed in a circle. */
@@ -136,6 +141,9 @@ final class StockMaker {
   }
 
   private static List<String> needs(PartPlan plan) {
+    if (plan instanceof PartPlan.CornerBlock block) {
+      return List.of(block.first().part(), block.second().part());
+    }
     return placement(plan) instanceof Placement.Between between
         ? List.of(between.first().part(), between.second().part())
         : List.of();
@@ -155,12 +163,14 @@ final class StockMaker {
     } else if (plan instanceof PartPlan.Panel panel
         && panel.shape() instanceof PartPlan.PanelShape.Drawn drawn) {
       return new Placement.StandsAt(drawn.at());
+    } else if (plan instanceof PartPlan.Seat seat) {
+      return new Placement.StandsAt(seat.at());
     }
     return null;
   }
 
   private void place(PartPlan plan) {
-    if (plan instanceof PartPlan.Panel panel && isFilling(panel)) {
+    if (isLate(plan)) {
       done.put(key(plan.name(), plan.common().pair() ? Hand.RIGHT : Hand.NONE), null);
       return;
     }
@@ -179,7 +189,12 @@ final class StockMaker {
       Line line = line(straight.placement(), plan, hand, w, t, 0);
       Frame frame = turned(frame(line), straight.turn());
       return finish(
-          plan, hand, frame, line, (l, r) -> StraightForm.shape(straight, frame, line, l, r));
+          plan,
+          hand,
+          frame,
+          line,
+          (l, r) ->
+              RebateCut.of(StraightForm.shape(straight, frame, line, l, r), plan, frame, line));
     } else if (plan instanceof PartPlan.Turned turned) {
       double d = turned.stations().stream().mapToDouble(PartPlan.Station::diameter).max().orElse(0);
       Line line = line(turned.placement(), plan, hand, d, d, 0);
@@ -188,19 +203,24 @@ final class StockMaker {
     } else if (plan instanceof PartPlan.Sawn sawn) {
       if (sawn.placement() instanceof Placement.Between) {
         Line line = line(sawn.placement(), plan, hand, 0, 0, SawnForm.bow(sawn));
-        Frame frame = frame(line);
+        Frame frame = turned(frame(line), sawn.turn());
         double outwardSign = Math.signum(frame.z().dot(line.outside()));
         double end = SawnForm.reach(sawn);
         Line own = line.endingAt(end);
         return finish(plan, hand, frame, own, (l, r) -> SawnForm.between(sawn, outwardSign, l, r));
       }
-      return standing(plan, hand, SawnForm.standing(sawn));
+      return standing(plan, hand, SawnForm.standing(sawn).turned(sawn.turn()));
     } else if (plan instanceof PartPlan.Panel panel) {
       return standing(plan, hand, PanelForm.drawn(panel));
     } else if (plan instanceof PartPlan.Bent bent) {
       return bent(bent, hand);
     } else if (plan instanceof PartPlan.Splat splat) {
       return splat(splat, hand);
+    } else if (plan instanceof PartPlan.Seat seat) {
+      return standing(plan, hand, SeatForm.drawn(seat));
+    } else if (plan instanceof PartPlan.CornerBlock block) {
+      return standing(
+          plan, hand, CornerBlockForm.of(block, stock(block.first()), stock(block.second())));
     }
     throw new IllegalStateException("unknown form " + plan);
   }
@@ -320,7 +340,7 @@ final class StockMaker {
     return Frame.of(line.from(), line.to().minus(line.from()), line.lies() ? Vec3.UP : Vec3.RIGHT);
   }
 
-  private static Frame turned(Frame f, double turn) {
+  static Frame turned(Frame f, double turn) {
     if (turn == 0) {
       return f;
     }
@@ -331,8 +351,34 @@ final class StockMaker {
   private Stock finish(PartPlan plan, Hand hand, Frame frame, Line line, Shaper shaper) {
     double longAtStart = cutAt(plan, hand, line, true) ? LONG : 0;
     double longAtEnd = cutAt(plan, hand, line, false) ? LONG : 0;
-    Csg shape = shaper.shape(longAtStart, longAtEnd);
-    return stock(plan, hand, frame, shape, 0, line.length(), line);
+    Optional<Foot> foot = plan.common().cuts().foot();
+    if (foot.isEmpty()) {
+      Csg shape = shaper.shape(longAtStart, longAtEnd);
+      return stock(plan, hand, frame, shape, 0, line.length(), line);
+    }
+    boolean footAtStart = line.from().z() < line.to().z();
+    refuseFoot(plan, foot.get(), line, (footAtStart ? longAtStart : longAtEnd) > 0);
+    Csg shape =
+        FootCut.of(
+            shaper.shape(footAtStart ? LONG : longAtStart, footAtStart ? longAtEnd : LONG),
+            foot.get(),
+            frame,
+            plan);
+    double x = FootCut.plane(foot.get()).along(frame.origin(), frame.x());
+    return stock(
+        plan, hand, frame, shape, footAtStart ? x : 0, footAtStart ? line.length() : x, line);
+  }
+
+  private static void refuseFoot(PartPlan plan, Foot foot, Line line, boolean meetsAPart) {
+    if (meetsAPart || line.lies()) {
+      throw Refusal.of(
+          "conflict",
+          foot.pointer(),
+          meetsAPart
+              ? "the lower end of " + plan.name() + " goes into another part and cannot be a foot"
+              : plan.name() + " lies, and has no foot",
+          "leave out the foot");
+    }
   }
 
   private boolean cutAt(PartPlan plan, Hand hand, Line line, boolean start) {
@@ -359,7 +405,12 @@ final class StockMaker {
             lies,
             outside,
             List.of());
-    Csg made = shape.shape();
+    Csg made =
+        plan.common()
+            .cuts()
+            .foot()
+            .map(foot -> FootCut.of(shape.shape(), foot, shape.frame(), plan))
+            .orElse(shape.shape());
     return stock(plan, hand, shape.frame(), made, shape.start(), shape.end(), line);
   }
 

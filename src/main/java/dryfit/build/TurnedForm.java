@@ -76,10 +76,10 @@ final class TurnedForm {
     addOnce(out, new Vec2(0, radiusAt(drawn, 0)));
     drawn.stream().filter(p -> p.x() > 0 && p.x() < length).forEach(p -> addOnce(out, p));
     addOnce(out, new Vec2(length, radiusAt(drawn, length)));
-    return out;
+    return plan.details().isEmpty() ? out : TurnedDetails.on(out, plan, length);
   }
 
-  private static double radiusAt(List<Vec2> drawn, double x) {
+  static double radiusAt(List<Vec2> drawn, double x) {
     Vec2 before = drawn.get(0);
     if (x <= before.x()) {
       return before.y();

@@ -49,6 +49,12 @@ final class FitCommand implements Callable<Integer> {
   private boolean json;
 
   @Option(
+      names = "--all",
+      description =
+          "every side of every joint and where it is least, walls, play, set-backs, grain")
+  private boolean all;
+
+  @Option(
       names = "--units",
       paramLabel = "in|mm",
       description = "lengths in inches or millimetres; without it, as the document is written")
@@ -91,7 +97,7 @@ final class FitCommand implements Callable<Integer> {
       print(FitJson.bytes(fitted.report()));
     } else {
       Design design = fitted.report().chair().design();
-      screen.out().print(FitText.of(fitted.report(), style(design)));
+      screen.out().print(FitText.of(fitted.report(), style(design), all));
     }
     return exit.code();
   }

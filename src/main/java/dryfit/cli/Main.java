@@ -59,9 +59,11 @@ public final class Main {
   private static CommandLine commands(Screen screen, String wanted) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
     all.put("fit", () -> new FitCommand(screen));
+    all.put("assemble", () -> new AssembleCommand(screen));
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
+    all.put("steps", () -> new StepsCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
@@ -115,6 +117,7 @@ public final class Main {
         "Examples:",
         "  fit models/harbour-armchair.json",
         "  fit models/harbour-armchair.json --variant low --units in",
+        "  assemble models/harbour-armchair.json",
         "  solids models/harbour-armchair.json --to stl",
         "  picture models/harbour-armchair.json --view front",
         "",
@@ -127,7 +130,7 @@ public final class Main {
     @Override
     public void run() {
       throw new ParameterException(
-          spec.commandLine(), "say what to do: fit, solids, picture or variants");
+          spec.commandLine(), "say what to do: fit, assemble, solids, picture, steps or variants");
     }
   }
 }

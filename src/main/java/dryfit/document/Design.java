@@ -11,6 +11,7 @@ import java.util.List;
  * @param file the name of the file it was read from, for messages
  * @param variant the variant applied, or {@link #AS_DRAWN}
  * @param timber key of a species, e.g. {@code ash-white}
+ * @param limits what the maker wants measures held against, where that is not the usual
  */
 public record Design(
     String file,
@@ -26,7 +27,8 @@ public record Design(
     List<JointPlan> joints,
     List<Waiver> waived,
     List<Measurement> measured,
-    List<JigPlan> jigs) {
+    List<JigPlan> jigs,
+    MakerLimits limits) {
 
   /** The name of the chair without any variant. */
   public static final String AS_DRAWN = "as drawn";
@@ -38,6 +40,40 @@ public record Design(
     waived = List.copyOf(waived);
     measured = List.copyOf(measured);
     jigs = List.copyOf(jigs);
+  }
+
+  /** A design that leaves all limits as they usually are. */
+  public Design(
+      String file,
+      String name,
+      String about,
+      LengthUnit unit,
+      Labels labels,
+      String variant,
+      String timber,
+      FitPlan fit,
+      List<Dimension> dimensions,
+      List<PartPlan> parts,
+      List<JointPlan> joints,
+      List<Waiver> waived,
+      List<Measurement> measured,
+      List<JigPlan> jigs) {
+    this(
+        file,
+        name,
+        about,
+        unit,
+        labels,
+        variant,
+        timber,
+        fit,
+        dimensions,
+        parts,
+        joints,
+        waived,
+        measured,
+        jigs,
+        MakerLimits.NONE);
   }
 
   /** The unit a document is written in and printed in. */

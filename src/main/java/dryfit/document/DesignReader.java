@@ -16,7 +16,7 @@ final class DesignReader {
   /** The one format this reads. */
   static final String FORMAT = "dryfit-chair/1";
 
-  private static final FitPlan USUAL_FIT = new FitPlan(0.1, 0.5, 2, 6);
+  private static final FitPlan USUAL_FIT = new FitPlan(0.1, 0.5, 2, FitLimit.LEAST_WALL.usual());
   private static final List<String> KEYS =
       List.of(
           "format",
@@ -26,6 +26,7 @@ final class DesignReader {
           "labels",
           "timber",
           "fit",
+          "limits",
           "dimensions",
           "parts",
           "joints",
@@ -102,7 +103,8 @@ final class DesignReader {
         jointPlans,
         lists.waived(root),
         lists.measured(root),
-        lists.jigs(root));
+        lists.jigs(root),
+        new LimitsReader(context).read((Json.Obj) root.self(), joints));
   }
 
   private void format() {

@@ -31,8 +31,19 @@ final class EdgeReader {
     this.context = context;
   }
 
+  /** Parts that are shaped only by what they are let into or driven through. */
+  private static final List<String> LATE = List.of("fills", "drops-into", "in-joint");
+
   List<EdgePlan> read(Fields part) {
     List<EdgePlan> edges = new ArrayList<>();
+    if (part.has("edges")) {
+      LATE.stream()
+          .filter(part::has)
+          .forEach(
+              other ->
+                  part.conflict(
+                      "conflict", "edges", "“edges” does not go with " + Problems.quoted(other)));
+    }
     for (Json item : part.list("edges")) {
       edge(item).ifPresent(edges::add);
     }

@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
 /** Reads one joint of any kind. */
 final class JointReader {
   private static final List<String> COMMON =
-      List.of("tenon", "into", "kind", "entry", "shoulder", "fit", "role");
+      List.of("tenon", "into", "kind", "entry", "shoulder", "fit", "limits", "role");
   private static final List<String> LENGTHS = List.of("length", "length-is", "through", "proud");
   private static final List<String> PLACES =
       List.of("from-top", "from-bottom", "from-outside", "from-inside");

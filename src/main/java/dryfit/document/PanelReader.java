@@ -16,6 +16,9 @@ import java.util.Optional;
 
 /** Reads a panel, drawn or filling an opening. */
 final class PanelReader {
+  /** Keys of a panel that lies loose, or is cut round others. */
+  static final List<String> LOOSE = List.of("drops-into", "gap", "notch-round");
+
   private static final Map<String, String> SIDES = new LinkedHashMap<>();
 
   static {
@@ -38,21 +41,23 @@ final class PanelReader {
   Optional<PartPlan> read() {
     double thickness = context.needLength(part, "thickness", Bound.POSITIVE);
     if (part.has("fills")) {
-      for (String other : List.of("plane", "at", "outline")) {
-        if (part.has(other)) {
-          part.conflict("conflict", other, Problems.quoted(other) + " does not go with “fills”");
-        }
-      }
-      if (part.has("openings")) {
-        part.conflict("conflict", "openings", "openings are drawn in a panel that is drawn itself");
-      }
-      if (part.has("edges")) {
-        part.conflict("conflict", "edges", "the edges of a panel that fills are in its grooves");
-      }
+      refuseBeside(
+          "fills", List.of("plane", "at", "outline", "drops-into", "notch-round", "openings"));
+      refuseGap();
       PanelShape.Fills fills = fills();
       return Optional.of(
           new PartPlan.Panel(common, thickness, fills, raised(thickness, fills.deep()), List.of()));
     }
+    if (part.has("drops-into")) {
+      refuseBeside(
+          "drops-into",
+          List.of("plane", "at", "outline", "groove", "notch-round", "raised", "openings"));
+      double gap = context.needLength(part, "gap", Bound.NOT_NEGATIVE);
+      List<PartRef> parts = around("drops-into");
+      return Optional.of(
+          new PartPlan.Panel(common, thickness, new PanelShape.DropsInto(parts, gap)));
+    }
+    refuseGap();
     if (part.has("groove")) {
       part.conflict("conflict", "groove", "a groove goes only with “fills”");
     }
@@ -122,17 +127,34 @@ final class PanelReader {
             Problems.quoted(key) + " of a raised panel must be " + allowed);
   }
 
-  private PanelShape.Fills fills() {
+  private void refuseBeside(String key, List<String> others) {
+    for (String other : others) {
+      if (part.has(other)) {
+        part.conflict(
+            "conflict",
+            other,
+            Problems.quoted(other) + " does not go with " + Problems.quoted(key));
+      }
+    }
+  }
+
+  private void refuseGap() {
+    if (part.has("gap")) {
+      part.conflict("conflict", "gap", "a gap all round goes only with “drops-into”");
+    }
+  }
+
+  private List<PartRef> around(String key) {
     Refs refs = new Refs(context);
     List<PartRef> parts = new ArrayList<>();
-    List<Json> items = part.list("fills");
+    List<Json> items = part.list(key);
     for (Json item : items) {
       PartRef ref = refs.part(part, item);
       refs.needHand(common.pair(), ref, item);
       parts.add(ref);
     }
     if (parts.size() < 3) {
-      Json node = part.node("fills").orElseThrow();
+      Json node = part.node(key).orElseThrow();
       context
           .problems()
           .add(
@@ -142,6 +164,11 @@ final class PanelReader {
               "at least three parts",
               "a panel fills the opening between at least three parts");
     }
+    return parts;
+  }
+
+  private PanelShape.Fills fills() {
+    List<PartRef> parts = around("fills");
     Optional<Json> written = part.need("groove");
     if (written.isEmpty()) {
       return new PanelShape.Fills(parts, Double.NaN, Double.NaN, Double.NaN);

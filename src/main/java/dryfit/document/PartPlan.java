@@ -2,6 +2,7 @@ package dryfit.document;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A part as the maker wrote it, numbers worked out. A pair is written for the right-hand side as
@@ -21,6 +22,7 @@ public sealed interface PartPlan {
    * @param pair whether there is a mirrored twin
    * @param timber key of a species
    * @param grain which way the grain runs
+   * @param cuts what is cut off besides its form, and how much larger its blank is
    * @param edges what is done to its edges
    */
   record Common(
@@ -30,15 +32,16 @@ public sealed interface PartPlan {
       String timber,
       Grain grain,
       String note,
+      PartCuts cuts,
       List<EdgePlan> edges) {
     public Common {
       edges = List.copyOf(edges);
     }
 
-    /** A part whose edges are left as sawn. */
+    /** A part that is only what its form says. */
     public Common(
         String name, String pointer, boolean pair, String timber, Grain grain, String note) {
-      this(name, pointer, pair, timber, grain, note, List.of());
+      this(name, pointer, pair, timber, grain, note, PartCuts.NONE, List.of());
     }
   }
 
@@ -167,6 +170,7 @@ public sealed interface PartPlan {
    * towards the second, at the level given.
    *
    * @param thickness size square to the view when only one outline is given, centred on the place
+   * @param turn radians about its own length, anticlockwise seen from the end towards the start
    */
   record Sawn(
       Common common,
@@ -174,14 +178,39 @@ public sealed interface PartPlan {
       Optional<Outline> side,
       Optional<Outline> front,
       Optional<Outline> plan,
-      Optional<Double> thickness)
+      Optional<Double> thickness,
+      double turn)
       implements PartPlan {}
 
   /** A part turned about its length; diameters between the stations run straight, or smoothly. */
-  record Turned(Common common, Placement placement, List<Station> stations, boolean smooth)
+  record Turned(
+      Common common,
+      Placement placement,
+      List<Station> stations,
+      boolean smooth,
+      List<Detail> details)
       implements PartPlan {
     public Turned {
       stations = List.copyOf(stations);
+      details = List.copyOf(details);
+    }
+  }
+
+  /**
+   * A bead, cove or fillet on a turning; in order along it.
+   *
+   * @param at its middle, along from the start
+   * @param high how far it stands out of the turning, or goes into it
+   */
+  record Detail(Kind kind, double at, double wide, double high, String pointer) {
+    /** What it is. */
+    public enum Kind {
+      /** A round that stands out: an arc of a circle. */
+      BEAD,
+      /** A hollow that goes in: an arc of a circle. */
+      COVE,
+      /** A flat band between square steps. */
+      FILLET
     }
   }
 
@@ -238,6 +267,11 @@ public sealed interface PartPlan {
       implements PartPlan {
     public Panel {
       openings = List.copyOf(openings);
+    }
+
+    /** A flat board without openings. */
+    public Panel(Common common, double thickness, PanelShape shape) {
+      this(common, thickness, shape, Optional.empty(), List.of());
     }
   }
 
@@ -298,7 +332,121 @@ public sealed interface PartPlan {
         parts = List.copyOf(parts);
       }
     }
+
+    /**
+     * Lies loose in the rebates of the rails round it, as large as the opening less a gap.
+     *
+     * @param gap room all round
+     */
+    record DropsInto(List<PartRef> parts, double gap) implements PanelShape {
+      public DropsInto {
+        parts = List.copyOf(parts);
+      }
+    }
   }
+
+  // ---- seats, blocks and pins ----
+
+  /**
+   * A seat board. Its outline is drawn on its own top, u to the right and v to the back, from
+   * {@code at}.
+   *
+   * @param slope radians by which the top falls towards the back
+   */
+  record Seat(
+      Common common,
+      Spot at,
+      double thickness,
+      double slope,
+      Outline outline,
+      Optional<Hollow> hollow)
+      implements PartPlan {}
+
+  /**
+   * A dish in the top of a seat. On every line from its deepest place to its rim it is a parabola,
+   * level at the deepest place.
+   *
+   * @param outline its rim; without one the rim is the seat's outline, {@code inset} inward
+   * @param deepest where it is deepest; without one, in the middle of the rim
+   */
+  record Hollow(
+      double deep,
+      Optional<Outline> outline,
+      double inset,
+      Optional<Spot2> deepest,
+      String pointer) {}
+
+  /**
+   * A block in the corner between two rails, its ends cut to their inside faces.
+   *
+   * @param alongFirst how far it reaches along the first rail, from where the inside faces meet
+   * @param alongSecond how far along the second, or
+   * @param angle between its long face and the first rail
+   * @param high upright size
+   * @param top height of its top
+   * @param thickness of a board set across the corner; without it the block fills the corner
+   */
+  record CornerBlock(
+      Common common,
+      PartRef first,
+      PartRef second,
+      double alongFirst,
+      OptionalDouble alongSecond,
+      OptionalDouble angle,
+      double high,
+      double top,
+      OptionalDouble thickness)
+      implements PartPlan {}
+
+  /** A peg or a wedge: driven through a joint, and placed by it. */
+  sealed interface Pin extends PartPlan {
+    PinPlace place();
+  }
+
+  /**
+   * Where a pin goes through its joint.
+   *
+   * @param fromShoulder along the tenon from the face it enters: to the middle of a peg, to the
+   *     nearer face of a wedge
+   * @param offCentre across the tenon, from its middle line; positive is up, or back, or right
+   * @param acrossEdges whether it goes in by the edges of the tenon, not by its cheeks
+   * @param drivenFrom the face it is driven in from: front, back, left, right, top, bottom, inside,
+   *     outside
+   * @param length from the face it is driven in from to its tip; without one it goes right through
+   * @param proud how far its head, and its tip if it goes through, stand out of the wood
+   * @param gap room round it in its hole
+   */
+  record PinPlace(
+      String joint,
+      double fromShoulder,
+      double offCentre,
+      boolean acrossEdges,
+      String drivenFrom,
+      OptionalDouble length,
+      Ends proud,
+      double gap) {}
+
+  /**
+   * A round peg.
+   *
+   * @param tapered length of its tapered end
+   * @param tip diameter of its tip
+   * @param offset how far its hole in the tenon is nearer to the shoulder than that in the other
+   *     part, so that the peg draws the joint up
+   */
+  record Peg(
+      Common common, PinPlace place, double diameter, double tapered, double tip, double offset)
+      implements Pin {}
+
+  /**
+   * A wedge: one face straight, towards the shoulder, the other sloping; its tip is a land.
+   *
+   * @param width size across the tenon
+   * @param head thickness where it is driven
+   * @param tip thickness of the land at its tip
+   */
+  record Wedge(Common common, PinPlace place, double width, double head, double tip)
+      implements Pin {}
 
   /** A view of the chair. */
   enum View {

@@ -22,7 +22,8 @@ final class PartReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
   static final Map<String, View> VIEWS = new LinkedHashMap<>();
   static final Map<String, String> FACES = new LinkedHashMap<>();
-  private static final List<String> COMMON = List.of("form", "pair", "timber", "grain", "edges");
+  private static final List<String> COMMON =
+      List.of("form", "pair", "timber", "grain", "edges", "oversize");
 
   static {
     KEYS.put(
@@ -31,28 +32,33 @@ final class PartReader {
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("section", "turn", "tapers"))));
+                List.of("section", "turn", "tapers", "foot", "rebate", "rebates"))));
     KEYS.put(
         "sawn",
         keys(
             List.of(
                 PlacementReader.STANDS,
                 PlacementReader.BETWEEN,
-                List.of("side", "front", "plan", "thickness"))));
+                List.of("side", "front", "plan", "thickness", "turn", "foot"))));
     KEYS.put(
         "turned",
         keys(
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("diameter", "diameters", "smooth"))));
+                List.of("diameter", "diameters", "smooth", "foot", "details"))));
     KEYS.put("bent", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, BentReader.KEYS)));
     KEYS.put(
         "panel",
         keys(
             List.of(
                 List.of("thickness", "fills", "groove", "plane", "at", "outline"),
-                List.of("raised", "openings"))));
+                List.of("raised", "openings"),
+                PanelReader.LOOSE)));
+    KEYS.put("seat", keys(List.of(SeatReader.SEAT)));
+    KEYS.put("corner-block", keys(List.of(SeatReader.BLOCK)));
+    KEYS.put("peg", keys(PinReader.pegKeys()));
+    KEYS.put("wedge", keys(PinReader.wedgeKeys()));
     KEYS.put(
         "splat", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, SplatReader.KEYS)));
     VIEWS.put("plan", View.PLAN);
@@ -101,6 +107,10 @@ final class PartReader {
       case "turned" -> Optional.of(turned(common, part));
       case "bent" -> Optional.of(new BentReader(context, common, part).read());
       case "splat" -> Optional.of(new SplatReader(context, common, part).read());
+      case "seat" -> new SeatReader(context, common, part).seat();
+      case "corner-block" -> Optional.of(new SeatReader(context, common, part).cornerBlock());
+      case "peg" -> Optional.of(new PinReader(context, common, part).peg());
+      case "wedge" -> Optional.of(new PinReader(context, common, part).wedge());
       default -> new PanelReader(context, common, part).read();
     };
   }
@@ -128,6 +138,7 @@ final class PartReader {
         timber,
         grain(part),
         part.note(),
+        new PartCutsReader(context, part).read(),
         new EdgeReader(context).read(part));
   }
 
@@ -154,9 +165,11 @@ final class PartReader {
     for (Json item : part.list("tapers")) {
       tapers.add(taper(item));
     }
-    double turn =
-        part.node("turn").map(node -> context.number(node, Kind.ANGLE, Bound.ANY)).orElse(0.0);
-    return new PartPlan.Straight(common, placement, section, tapers, turn);
+    return new PartPlan.Straight(common, placement, section, tapers, turn(part));
+  }
+
+  private double turn(Fields part) {
+    return part.node("turn").map(node -> context.number(node, Kind.ANGLE, Bound.ANY)).orElse(0.0);
   }
 
   Section section(Fields part, Json node) {
@@ -207,7 +220,8 @@ final class PartReader {
         Optional.ofNullable(views.get(View.SIDE)),
         Optional.ofNullable(views.get(View.FRONT)),
         Optional.ofNullable(views.get(View.PLAN)),
-        thickness);
+        thickness,
+        turn(part));
   }
 
   private void checkViews(Fields part, List<String> written) {
@@ -258,6 +272,11 @@ final class PartReader {
     } else {
       part.need("diameters");
     }
-    return new PartPlan.Turned(common, placement, stations, part.flag("smooth", false));
+    return new PartPlan.Turned(
+        common,
+        placement,
+        stations,
+        part.flag("smooth", false),
+        new DetailReader(context, part).read());
   }
 }

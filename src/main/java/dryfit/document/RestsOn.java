@@ -25,6 +25,12 @@ final class RestsOn {
     Set<String> names = new LinkedHashSet<>();
     if (plan instanceof PartPlan.Panel panel && panel.shape() instanceof PanelShape.Fills fills) {
       fills.parts().forEach(ref -> names.add(ref.part()));
+    } else if (plan instanceof PartPlan.Panel panel
+        && panel.shape() instanceof PanelShape.DropsInto drops) {
+      drops.parts().forEach(ref -> names.add(ref.part()));
+    } else if (plan instanceof PartPlan.CornerBlock block) {
+      names.add(block.first().part());
+      names.add(block.second().part());
     }
     return names;
   }

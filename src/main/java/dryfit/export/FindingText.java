@@ -26,7 +26,7 @@ final class FindingText {
   private static boolean sameOfTheOtherHand(Finding a, Finding b) {
     return a.check().equals(b.check())
         && a.pointer().equals(b.pointer())
-        && !a.parts().equals(b.parts())
+        && !(a.parts().equals(b.parts()) && a.joints().equals(b.joints()))
         && mirrored(a.message()).equals(mirrored(b.message()));
   }
 
@@ -52,7 +52,8 @@ final class FindingText {
               + style.quantity(f.margin(), f.unit());
       add(out, "", figures);
     }
-    add(out, "limit from ", source(f.source()));
+    String limit = f.source().limit();
+    add(out, (limit.isEmpty() ? "limit" : limit) + " from ", source(f.source()));
     if (!f.parts().isEmpty()) {
       add(out, "parts ", String.join("; ", f.parts()));
     }

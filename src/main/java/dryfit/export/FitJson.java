@@ -41,6 +41,7 @@ public final class FitJson {
     root.put("fits", report.fits());
     ArrayNode findings = root.putArray("findings");
     report.findings().forEach(f -> findings.add(finding(f)));
+    root.set("whole", DetailJson.whole(report.whole()));
     ArrayNode joints = root.putArray("joints");
     report.joints().forEach(j -> joints.add(joint(chair, j)));
     ArrayNode parts = root.putArray("parts");
@@ -61,6 +62,7 @@ public final class FitJson {
     ObjectNode source = out.putObject("source");
     source.put("kind", word(f.source().kind()));
     source.put("text", f.source().text());
+    source.put("limit", f.source().limit());
     out.put("message", f.message());
     out.put("pointer", f.pointer());
     out.set("at", place(f.at()));
@@ -94,6 +96,7 @@ public final class FitJson {
     out.set("shoulderNarrow", degrees(fit.shoulderNarrow()));
     out.set("glueLong", number(fit.glueLong()));
     out.set("glueOther", number(fit.glueOther()));
+    DetailJson.add(out, fit.detail());
     return out;
   }
 

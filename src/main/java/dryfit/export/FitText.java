@@ -22,18 +22,30 @@ public final class FitText {
 
   private final FitReport report;
   private final TextStyle style;
+  private final boolean all;
   private final StringBuilder out = new StringBuilder();
 
-  private FitText(FitReport report, TextStyle style) {
+  private FitText(FitReport report, TextStyle style, boolean all) {
     this.report = report;
     this.style = style;
+    this.all = all;
   }
 
   /** The whole report, each line ended by a line feed. */
   public static String of(FitReport report, TextStyle style) {
-    FitText text = new FitText(report, style);
+    return of(report, style, false);
+  }
+
+  /**
+   * The whole report, each line ended by a line feed.
+   *
+   * @param all with every side of every joint, the grain, and the wood between mortises
+   */
+  public static String of(FitReport report, TextStyle style, boolean all) {
+    FitText text = new FitText(report, style, all);
     text.heading();
     text.joints();
+    text.whole();
     text.findings();
     text.line("");
     Wrapped.lines("", "", CAUTION).forEach(text::line);
@@ -44,7 +56,7 @@ public final class FitText {
 
   /** The last line on its own: whether it fits, and what was found. */
   public static String answer(FitReport report, TextStyle style) {
-    return new FitText(report, style).answer();
+    return new FitText(report, style, false).answer();
   }
 
   private void line(String text) {
@@ -74,11 +86,20 @@ public final class FitText {
   }
 
   private void joints() {
-    JointText text = new JointText(report.chair(), style);
+    JointText text = new JointText(report.chair(), style, all);
     for (List<String> block : text.blocks(report.joints())) {
       line("");
       line(style.bold(block.get(0)));
       block.subList(1, block.size()).forEach(this::line);
+    }
+  }
+
+  private void whole() {
+    List<String> lines = WholeText.lines(report.whole(), style, all);
+    if (!lines.isEmpty()) {
+      line("");
+      line(style.bold("the chair together"));
+      lines.forEach(this::line);
     }
   }
 

@@ -12,14 +12,19 @@ import java.util.List;
 /** A joint's figures as a few lines. A pair whose lines are alike is written once. */
 final class JointText {
   /** Stands for a blank at which a line is not to be broken. */
-  private static final char KEEP = '\u00a0';
+  static final char KEEP = '\u00a0';
 
   private final Chair chair;
   private final TextStyle style;
+  private final boolean all;
 
-  JointText(Chair chair, TextStyle style) {
+  /**
+   * @param all with every side by itself
+   */
+  JointText(Chair chair, TextStyle style, boolean all) {
     this.chair = chair;
     this.style = style;
+    this.all = all;
   }
 
   /** One block for each joint, or for both of a pair, in the order given. */
@@ -73,6 +78,9 @@ final class JointText {
     row(out, "depth", depth(fit));
     row(out, "shoulder", shoulder(fit));
     row(out, "glue", glue(fit));
+    if (all) {
+      DetailText.rows(fit.detail(), style).forEach(r -> row(out, r.name(), r.text()));
+    }
     return out;
   }
 

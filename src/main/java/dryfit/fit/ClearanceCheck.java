@@ -1,6 +1,8 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.document.Design;
+import dryfit.document.FitLimit;
 import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Finding.Severity;
 import dryfit.fit.JointFit.Gap;
@@ -11,19 +13,10 @@ import java.util.OptionalDouble;
 
 /**
  * Gaps in the joint itself. {@code tenon-too-fat}: wood where wood must go in. {@code
- * no-glue-room}: a fit without any gap at the cheeks, which seizes when glue swells it. {@code
- * tenon-loose}: a gap at a cheek above the limit. Exactly at the limit passes.
+ * no-glue-room}: a gap at a cheek below the limit, which seizes when glue swells it. {@code
+ * tenon-loose}: one above the limit. Exactly at a limit passes.
  */
 final class ClearanceCheck implements Check {
-  /** Gap at a cheek from which a joint counts as loose, mm. */
-  private static final double LOOSE = 0.13;
-
-  private static final Source LOOSE_SOURCE =
-      Source.published(
-          "breaking tests of over 150 joints at Purdue University, Fine Woodworking, Jan/Feb 2017:"
-              + " a gap of up to 0.13 mm (0.005 in) a side; at 0.25 mm (0.010 in) strength fell by"
-              + " 21 %");
-
   @Override
   public List<Finding> findings(Assembly assembly, List<JointFit> measured) {
     List<Finding> out = new ArrayList<>();
@@ -68,41 +61,45 @@ final class ClearanceCheck implements Check {
     }
     Joint joint = fit.joint();
     double greatest = fit.cheek().greatest().orElseThrow();
-    if (least.getAsDouble() <= Tolerances.contact()) {
+    // Round tenons and holes are made of facets, which may stand against each other by so much.
+    double facets = joint.plan().kind() == Kind.ROUND_TENON ? Tolerances.facet() : 0;
+    double spare = facets + Tolerances.contact();
+    Design design = assembly.chair().design();
+    Limit room = Limit.of(design, FitLimit.CHEEK_GAP_LEAST, joint);
+    Limit loose = Limit.of(design, FitLimit.CHEEK_GAP_MOST, joint);
+    if (least.getAsDouble() < room.value() - spare) {
       out.add(
           Found.of("no-glue-room", Severity.LOOK)
               .part(assembly.tenoned(joint).part())
               .joint(joint)
-              .atLeast(0.05, least.getAsDouble())
-              .source(
-                  Source.commonPractice(
-                      "a sheet of paper at each cheek; water glue swells a fit without a gap"))
+              .atLeast(room.value(), least.getAsDouble())
+              .source(room.source())
               .says(
                   "\""
                       + joint.label()
-                      + "\" has no gap at a cheek: glue swells the wood and the"
-                      + " joint can seize half way; give it "
-                      + assembly.gap(0.1)
-                      + " a side.",
+                      + "\" has a gap of "
+                      + assembly.gap(least.getAsDouble())
+                      + " at a cheek: glue swells the wood and the joint can seize half way;"
+                      + " give each cheek "
+                      + assembly.gap(room.value() - least.getAsDouble())
+                      + " more.",
                   joint.plan().pointer() + "/fit/cheek",
                   joint.at()));
     }
-    // Round tenons and holes are made of facets, which may stand against each other by so much.
-    double facets = joint.plan().kind() == Kind.ROUND_TENON ? Tolerances.facet() : 0;
-    if (greatest > LOOSE + facets + Tolerances.contact()) {
+    if (greatest > loose.value() + spare) {
       out.add(
           Found.of("tenon-loose", Severity.LOOK)
               .part(assembly.tenoned(joint).part())
               .joint(joint)
-              .atMost(LOOSE, greatest)
-              .source(LOOSE_SOURCE)
+              .atMost(loose.value(), greatest)
+              .source(loose.source())
               .says(
                   "\""
                       + joint.label()
                       + "\" is loose: "
                       + assembly.gap(greatest)
-                      + " at a cheek; take the clearance down to "
-                      + assembly.gap(0.1)
+                      + " at a cheek; take the clearance down by "
+                      + assembly.gap(greatest - loose.value())
                       + " a side.",
                   joint.plan().pointer() + "/fit/cheek",
                   joint.at()));

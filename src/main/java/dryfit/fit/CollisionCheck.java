@@ -2,6 +2,7 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.PartPlan;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.Finding.Severity;
 import dryfit.geometry.Box;
@@ -35,12 +36,22 @@ final class CollisionCheck implements Check {
   private static Optional<Finding> collision(Assembly assembly, int i, int k) {
     Placed a = assembly.part(i);
     Placed b = assembly.part(k);
-    if (!a.bounds().meets(b.bounds())) {
+    if (!a.bounds().meets(b.bounds())
+        || drivenThrough(assembly, i, k)
+        || drivenThrough(assembly, k, i)) {
       return Optional.empty();
     }
     List<Convex> mine = outsideTheirJoints(assembly, near(a.cells(), b.bounds()), i, k);
     List<Convex> theirs = near(b.cells(), a.bounds());
     return Overlap.between(mine, theirs).map(o -> finding(assembly, i, k, o));
+  }
+
+  /** A peg or wedge is meant to press on the two parts of its joint. */
+  private static boolean drivenThrough(Assembly assembly, int pin, int other) {
+    return assembly.part(pin).part().plan() instanceof PartPlan.Pin driven
+        && assembly.chair().joints().stream()
+            .filter(j -> j.name().equals(driven.place().joint()))
+            .anyMatch(j -> j.tenoned() == other || j.mortised() == other);
   }
 
   private static List<Convex> near(List<Convex> cells, Box bounds) {

@@ -8,11 +8,18 @@ import java.util.List;
  *
  * @param joints in the order of {@link Chair#joints}
  * @param findings what stops the build first, then by the order of checks and of the document
+ * @param whole what is measured on the chair as a whole
  */
-public record FitReport(Chair chair, List<JointFit> joints, List<Finding> findings) {
+public record FitReport(
+    Chair chair, List<JointFit> joints, List<Finding> findings, ChairMeasure whole) {
   public FitReport {
     joints = List.copyOf(joints);
     findings = List.copyOf(findings);
+  }
+
+  /** A report without measures of the whole. */
+  public FitReport(Chair chair, List<JointFit> joints, List<Finding> findings) {
+    this(chair, joints, findings, ChairMeasure.NONE);
   }
 
   public boolean fits() {

@@ -34,6 +34,11 @@ final class Found {
     return this;
   }
 
+  Found part(String label) {
+    parts.add(label);
+    return this;
+  }
+
   Found joint(Joint joint) {
     joints.add(joint.label());
     return this;

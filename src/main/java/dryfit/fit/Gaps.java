@@ -136,18 +136,16 @@ final class Gaps {
 
   /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
   private OptionalDouble measure(Vec3 from, Vec3 direction) {
-    if (!tenoned.rays().inside(from)) {
+    // What is met first says which side of the surface the place is on: a way out, or a way in.
+    List<Rays.Hit> own = tenoned.rays().hits(from, direction);
+    if (own.isEmpty() || own.get(0).entering() || !ownFace(own.get(0), direction)) {
       return OptionalDouble.empty();
     }
-    Rays.Hit leaving = tenoned.rays().hits(from, direction).get(0);
-    if (!ownFace(leaving, direction)) {
-      return OptionalDouble.empty();
-    }
-    double out = leaving.distance();
-    if (mortised.rays().inside(from)) {
+    double out = own.get(0).distance();
+    List<Rays.Hit> wood = mortised.rays().hits(from, direction);
+    if (!wood.isEmpty() && !wood.get(0).entering()) {
       return OptionalDouble.of(-out);
     }
-    List<Rays.Hit> wood = mortised.rays().hits(from, direction);
     if (wood.isEmpty() || wood.get(0).distance() - out > FAR || !ownWall(wood.get(0))) {
       return OptionalDouble.empty();
     }

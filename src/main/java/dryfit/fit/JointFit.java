@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param shoulderNarrow angle of the shoulder off square on its narrow face
  * @param glueLong glue area, long grain to long grain
  * @param glueOther glue area where end grain takes part
+ * @param detail each side by itself, and where
  */
 public record JointFit(
     Joint joint,
@@ -40,7 +41,46 @@ public record JointFit(
     double shoulderWide,
     double shoulderNarrow,
     double glueLong,
-    double glueOther) {
+    double glueOther,
+    JointDetail detail) {
+
+  /** Without any detail. */
+  public JointFit(
+      Joint joint,
+      Gap cheek,
+      Gap edge,
+      Gap bottom,
+      Gap shoulder,
+      OptionalDouble wall,
+      String wallFace,
+      double lean,
+      double leanAlong,
+      double leanAcross,
+      double depthSquare,
+      double depthAlong,
+      double shoulderWide,
+      double shoulderNarrow,
+      double glueLong,
+      double glueOther) {
+    this(
+        joint,
+        cheek,
+        edge,
+        bottom,
+        shoulder,
+        wall,
+        wallFace,
+        lean,
+        leanAlong,
+        leanAcross,
+        depthSquare,
+        depthAlong,
+        shoulderWide,
+        shoulderNarrow,
+        glueLong,
+        glueOther,
+        JointDetail.NONE);
+  }
 
   /** Least and greatest of a gap, mm; both empty where nothing faces it. */
   public record Gap(OptionalDouble least, OptionalDouble greatest) {

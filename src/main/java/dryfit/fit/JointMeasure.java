@@ -17,6 +17,7 @@ final class JointMeasure {
     Placed mortised = assembly.mortised(joint);
     Gaps gaps = new Gaps(joint, tenoned, mortised);
     WallLeft wall = WallLeft.of(assembly, joint);
+    List<ShoulderGap.Sample> shoulderGaps = ShoulderGap.samples(joint, tenoned, mortised);
     GlueArea glue = GlueArea.of(assembly, joint);
     double deep = depthAlong(joint, mortised);
 
@@ -31,7 +32,7 @@ final class JointMeasure {
         gaps.cheek(),
         gaps.edge(),
         gaps.bottom(),
-        ShoulderGap.of(joint, tenoned, mortised),
+        Gaps.gap(shoulderGaps.stream().map(ShoulderGap.Sample::gap).toList()),
         wall.least(),
         wall.face(),
         joint.lean(),
@@ -42,7 +43,8 @@ final class JointMeasure {
         shoulder.onWideFace(),
         shoulder.onNarrowFace(),
         glue.longGrain(),
-        glue.other());
+        glue.other(),
+        JointDetails.of(joint, tenoned, mortised, wall, shoulderGaps));
   }
 
   /**

@@ -2,21 +2,17 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.FitLimit;
 import dryfit.fit.Finding.Severity;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * {@code shoulder-open}: a shoulder does not sit on its face. Open somewhere is to be looked at;
- * open everywhere, or standing in the wood, stops the build.
+ * open everywhere, or standing in the wood, stops the build. Exactly at the limit passes.
  */
 final class ShoulderCheck implements Check {
-  /** 1/64 in, mm: a gap that shows. */
-  private static final double SHOWS = 25.4 / 64;
-
-  private static final Source SOURCE =
-      Source.commonPractice("a shoulder gap shows from about 1/64 in");
-
   @Override
   public List<Finding> findings(Assembly assembly, List<JointFit> measured) {
     List<Finding> out = new ArrayList<>();
@@ -24,23 +20,25 @@ final class ShoulderCheck implements Check {
       if (fit.shoulder().least().isEmpty()) {
         continue;
       }
+      Joint joint = fit.joint();
+      Limit limit = Limit.of(assembly.chair().design(), FitLimit.SHOULDER_GAP, joint);
+      double shows = limit.value() + Tolerances.contact();
       double least = fit.shoulder().least().getAsDouble();
       double greatest = fit.shoulder().greatest().orElseThrow();
-      if (greatest <= SHOWS && least >= -SHOWS) {
+      if (greatest <= shows && least >= -shows) {
         continue;
       }
-      Joint joint = fit.joint();
       Part part = assembly.tenoned(joint).part();
-      boolean standsIn = least < -SHOWS;
-      boolean nowhere = least > SHOWS;
+      boolean standsIn = least < -shows;
+      boolean nowhere = least > shows;
       Found found =
           Found.of("shoulder-open", standsIn || nowhere ? Severity.STOPS : Severity.LOOK)
               .part(part)
               .part(assembly.mortised(joint).part())
               .joint(joint)
-              .source(SOURCE);
+              .source(limit.source());
       out.add(
-          (standsIn ? found.atLeast(-SHOWS, least) : found.atMost(SHOWS, greatest))
+          (standsIn ? found.atLeast(-limit.value(), least) : found.atMost(limit.value(), greatest))
               .says(
                   standsIn
                       ? "The shoulder of \""

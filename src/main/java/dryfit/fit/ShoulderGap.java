@@ -5,7 +5,7 @@ import dryfit.build.Part;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.fit.Assembly.Placed;
-import dryfit.fit.JointFit.Gap;
+import dryfit.fit.JointDetail.SideGap;
 import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Rays;
@@ -13,6 +13,7 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The gap between a shoulder and the face it should sit on, at a grid of places over the section of
@@ -28,17 +29,45 @@ final class ShoulderGap {
   private static final double FAR = 25;
   private static final int PLACES = 7;
 
-  static Gap of(Joint joint, Placed tenoned, Placed mortised) {
+  /** Gaps this alike need no closer look, mm: below what is printed. */
+  private static final double EVEN = 0.005;
+
+  /** A gap and the place on the mouth where it was measured. */
+  record Sample(double gap, Vec3 at) {}
+
+  /** The least and greatest gap, and where. */
+  static Optional<SideGap> side(Joint joint, List<Sample> samples, JointWords words) {
+    GapField.Extremes extremes = new GapField.Extremes();
+    samples.forEach(s -> extremes.add(s.gap(), s.at()));
+    return extremes.spots("shoulder", place -> words.where(place, false, true, true));
+  }
+
+  /** A few places; many where these do not agree. */
+  static List<Sample> samples(Joint joint, Placed tenoned, Placed mortised) {
     boolean none = joint.plan().kind() == Kind.HOUSING || joint.plan().shoulder() == Shoulder.NONE;
     if (none) {
-      return Gap.NONE;
+      return List.of();
     }
     Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     Box section = section(joint, tenoned, out, f);
-    List<Double> found = new ArrayList<>();
-    for (int i = 0; i < PLACES; i++) {
-      for (int k = 0; k < PLACES; k++) {
+    List<Sample> found = new ArrayList<>();
+    look(joint, tenoned, mortised, section, PLACES / 2, found);
+    double least = found.stream().mapToDouble(Sample::gap).min().orElse(0);
+    double greatest = found.stream().mapToDouble(Sample::gap).max().orElse(0);
+    if (found.size() < 4 || greatest - least > EVEN) {
+      found.clear();
+      look(joint, tenoned, mortised, section, 1, found);
+    }
+    return found;
+  }
+
+  private static void look(
+      Joint joint, Placed tenoned, Placed mortised, Box section, int step, List<Sample> found) {
+    Frame f = tenoned.part().frame();
+    Vec3 out = joint.atStart() ? f.x().negated() : f.x();
+    for (int i = 0; i < PLACES; i += step) {
+      for (int k = 0; k < PLACES; k += step) {
         Vec3 local =
             new Vec3(
                 0,
@@ -49,7 +78,6 @@ final class ShoulderGap {
         measure(joint, tenoned, mortised, onMouth, out, found);
       }
     }
-    return Gaps.gap(found);
   }
 
   private static double between(double low, double high, int i) {
@@ -83,20 +111,25 @@ final class ShoulderGap {
   }
 
   private static void measure(
-      Joint joint, Placed tenoned, Placed mortised, Vec3 onMouth, Vec3 out, List<Double> found) {
+      Joint joint, Placed tenoned, Placed mortised, Vec3 onMouth, Vec3 out, List<Sample> found) {
     Vec3 justInside = onMouth.plus(joint.entry().times(0.2));
     boolean overTheMortise =
         joint.mortise().stream().anyMatch(c -> c.contains(justInside) || c.contains(onMouth));
     Vec3 from = onMouth.minus(out.times(BEHIND));
-    if (overTheMortise || !tenoned.rays().inside(from) || mortised.rays().inside(from)) {
+    if (overTheMortise) {
       return;
     }
-    double shoulder = tenoned.rays().hits(from, out).get(0).distance();
+    List<Rays.Hit> own = tenoned.rays().hits(from, out);
+    if (own.isEmpty() || own.get(0).entering()) {
+      return;
+    }
     List<Rays.Hit> face = mortised.rays().hits(from, out);
+    double shoulder = own.get(0).distance();
     boolean isTenon = shoulder > BEHIND + FAR;
-    if (face.isEmpty() || face.get(0).distance() - shoulder > FAR || isTenon) {
+    boolean inWood = !face.isEmpty() && !face.get(0).entering();
+    if (face.isEmpty() || inWood || isTenon || face.get(0).distance() - shoulder > FAR) {
       return;
     }
-    found.add(face.get(0).distance() - shoulder);
+    found.add(new Sample(face.get(0).distance() - shoulder, onMouth));
   }
 }

@@ -2,19 +2,17 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.FitLimit;
 import dryfit.fit.Finding.Severity;
 import dryfit.measure.Tolerances;
-import dryfit.solid.Convex;
-import dryfit.solid.Distance;
-import dryfit.solid.Overlap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * Wood left beside a mortise. {@code mortise-breaks-out}: it comes out of a face. {@code
- * thin-wall}: less is left than the maker's least wall, to a face or to another mortise. {@code
- * mortises-meet}: two mortises run into each other; expected where two tips are mitred together.
+ * thin-wall}: less is left than the maker's least wall. Exactly at the limit passes. Walls between
+ * mortises are {@link MortiseCheck}'s.
  */
 final class WallCheck implements Check {
 
@@ -24,20 +22,13 @@ final class WallCheck implements Check {
     for (JointFit fit : measured) {
       toOutside(assembly, fit).ifPresent(out::add);
     }
-    List<Joint> joints = assembly.chair().joints();
-    for (int i = 0; i < joints.size(); i++) {
-      for (int k = i + 1; k < joints.size(); k++) {
-        if (joints.get(i).mortised() == joints.get(k).mortised()) {
-          between(assembly, joints.get(i), joints.get(k)).ifPresent(out::add);
-        }
-      }
-    }
     return out;
   }
 
   private static Optional<Finding> toOutside(Assembly assembly, JointFit fit) {
     Joint joint = fit.joint();
-    double limit = joint.plan().fit().leastWall();
+    Limit least = Limit.of(assembly.chair().design(), FitLimit.LEAST_WALL, joint);
+    double limit = least.value();
     double wall = fit.wall().orElse(Double.POSITIVE_INFINITY);
     if (wall >= limit - Tolerances.contact()) {
       return Optional.empty();
@@ -50,7 +41,7 @@ final class WallCheck implements Check {
             .part(part)
             .joint(joint)
             .atLeast(limit, wall)
-            .source(leastWall(joint))
+            .source(least.source())
             .says(
                 out
                     ? "The mortise of \""
@@ -72,6 +63,9 @@ final class WallCheck implements Check {
                         + fit.wallFace()
                         + " of "
                         + part.label()
+                        + " ("
+                        + fit.detail().walls().get(0).left().where()
+                        + ")"
                         + ", less than "
                         + assembly.length(limit)
                         + "; make the tenon "
@@ -80,81 +74,6 @@ final class WallCheck implements Check {
                         + assembly.length(Assembly.roundUp(limit - wall))
                         + ".",
                 joint.plan().pointer() + (joint.plan().depth().isPresent() ? "/depth" : "/length"),
-                WallLeft.of(assembly, joint).at()));
-  }
-
-  private static Source leastWall(Joint joint) {
-    return joint.plan().fit().leastWall() == 6
-        ? Source.commonPractice("about a quarter inch of wood beside a mortise")
-        : Source.maker("fit/least-wall");
-  }
-
-  private static Optional<Finding> between(Assembly assembly, Joint a, Joint b) {
-    Part part = assembly.mortised(a).part();
-    double limit = Math.min(a.plan().fit().leastWall(), b.plan().fit().leastWall());
-    List<Convex> first = inWood(a);
-    List<Convex> second = inWood(b);
-    Optional<Overlap> overlap = Overlap.between(first, second);
-    if (overlap.isPresent()) {
-      boolean mitred = isMitred(a, b);
-      Overlap o = overlap.get();
-      return Optional.of(
-          Found.of("mortises-meet", mitred ? Severity.KNOW : Severity.LOOK)
-              .part(part)
-              .joint(a)
-              .joint(b)
-              .atLeast(mitred ? -o.depth() : 0, -o.depth())
-              .source(
-                  Source.commonPractice(
-                      "the second mortise breaks the walls of the first unless that is plugged"))
-              .says(
-                  "The mortises of \""
-                      + a.label()
-                      + "\" and \""
-                      + b.label()
-                      + "\" run into each"
-                      + " other inside "
-                      + part.label()
-                      + ", "
-                      + assembly.length(o.depth())
-                      + " deep"
-                      + (mitred ? " at their mitred tips" : "")
-                      + "; plug the first with a fitting block while you chop the second.",
-                  a.plan().pointer(),
-                  o.deepest()));
-    }
-    return Distance.between(first, second, limit)
-        .filter(d -> d.length() < limit - Tolerances.contact())
-        .map(
-            d ->
-                Found.of("thin-wall", Severity.LOOK)
-                    .part(part)
-                    .joint(a)
-                    .joint(b)
-                    .atLeast(limit, d.length())
-                    .source(leastWall(a))
-                    .says(
-                        "Between the mortises of \""
-                            + a.label()
-                            + "\" and \""
-                            + b.label()
-                            + "\" "
-                            + part.label()
-                            + " keeps "
-                            + assembly.gap(d.length())
-                            + " of wood, less than "
-                            + assembly.length(limit)
-                            + "; shorten one of the tenons or move them apart.",
-                        a.plan().pointer(),
-                        d.onFirst().midway(d.onSecond())));
-  }
-
-  private static boolean isMitred(Joint a, Joint b) {
-    return a.plan().mitre().filter(m -> m.with().equals(b.name())).isPresent()
-        || b.plan().mitre().filter(m -> m.with().equals(a.name())).isPresent();
-  }
-
-  private static List<Convex> inWood(Joint joint) {
-    return joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
+                fit.detail().walls().get(0).left().at()));
   }
 }

@@ -45,6 +45,27 @@ public record Way(List<Stretch> blocked, double length) {
     return new Way(joined(found), length);
   }
 
+  /**
+   * Whether a move never ends at anything, however far it goes: as {@link #of} to infinity, but it
+   * stops at the first pair of cells in each other's way.
+   *
+   * @param direction unit direction of the move
+   */
+  public static boolean clear(List<Convex> moving, List<Convex> still, Vec3 direction) {
+    Ray ray = new Ray(direction, Double.POSITIVE_INFINITY);
+    for (Convex a : moving) {
+      for (Convex b : still) {
+        if (ray.boxesMeet(a, b)) {
+          ray.restart();
+          if (Minkowski.walk(a, b, ray)) {
+            return false;
+          }
+        }
+      }
+    }
+    return true;
+  }
+
   /** Whether nothing is in the way from beginning to end. */
   public boolean free() {
     return blocked.isEmpty();

@@ -56,6 +56,21 @@ class MainTest {
   }
 
   @Test
+  void aChairThatGoesTogetherIsToldStepByStep() {
+    Said said = run("assemble", STOOL);
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("front frame");
+    assertThat(said.lastLine()).isEqualTo("GOES TOGETHER: in 8 steps");
+  }
+
+  @Test
+  void aPartThatIsNotInTheChairCannotBeGluedFirst() {
+    Said said = run("assemble", STOOL, "--glued", "front-leg right, arm");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("no part is called 'arm'");
+  }
+
+  @Test
   void tenonsThatMeetInALegDoNotFit() throws IOException {
     String file = changed("\"width\": 44, \"length\": 16", "\"width\": 44, \"length\": 34");
     Said said = run("fit", file);
@@ -158,7 +173,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "fit", "solids", "picture", "variants"})
+  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps"})
   void helpIsThereForEveryCommandWithinEightyColumns(String command) {
     Said said = command.isEmpty() ? run("--help") : run(command, "--help");
     assertThat(said.code()).isZero();
@@ -172,6 +187,18 @@ class MainTest {
     assertThat(said.out()).isEqualTo("dryfit " + Main.VERSION + System.lineSeparator());
     assertThat(Files.readString(Path.of("pom.xml")))
         .contains("<artifactId>dryfit</artifactId>\n  <version>" + Main.VERSION + "</version>");
+  }
+
+  @Test
+  void stepsTellEveryPartOnceAndFitTheTerminal() {
+    Said said = run("steps", "models/kiln-stool.json");
+    assertThat(said.code()).isZero();
+    assertThat(said.out())
+        .contains("back-leg right (the other one mirrored)")
+        .contains("Cut the foot, 14.04° off square (75.96° from the face)")
+        .contains("in a V-shaped cradle");
+    assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(run("steps", "models/no-such.json").code()).isEqualTo(3);
   }
 
   @Test

@@ -76,6 +76,14 @@ class FormatPageTest {
     Function.words().forEach(word -> assertThat(page).containsPattern("\\b" + word + "\\b"));
   }
 
+  @Test
+  void thePageNamesEveryLimit() throws IOException {
+    String page = Files.readString(PAGE);
+    for (FitLimit limit : FitLimit.values()) {
+      assertThat(page).contains("`" + limit.word() + "`");
+    }
+  }
+
   /** Codes are looked up in the sources, so that none is left out of the table. */
   @Test
   void thePageNamesEveryCode() throws IOException {

@@ -111,4 +111,16 @@ class SchemaTest {
     assertThat(root.at("/$defs/name/maxLength").asInt()).isEqualTo(Limits.name());
     assertThat(root.at("/properties/jigs/maxItems").asInt()).isEqualTo(Limits.items());
   }
+
+  @Test
+  void knowsEveryLimitAndWhichAJointMayHave() throws IOException {
+    try (InputStream in = SchemaTest.class.getResourceAsStream("/dryfit/chair-1.schema.json")) {
+      JsonNode defs = tools.jackson.databind.json.JsonMapper.shared().readTree(in).get("$defs");
+      for (FitLimit limit : FitLimit.values()) {
+        assertThat(defs.get("limits").get("properties").has(limit.word())).isTrue();
+        assertThat(defs.get("jointLimits").get("properties").has(limit.word()))
+            .isEqualTo(limit.ofJoint());
+      }
+    }
+  }
 }

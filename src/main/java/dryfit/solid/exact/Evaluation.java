@@ -28,7 +28,7 @@ final class Evaluation {
     planes = new Planes(2 * faces);
     points = new Points(planes, 2 * corners);
     grid = Grid.over(expression.leaves, coarser);
-    facets = new Facets(planes, points, grid);
+    facets = new Facets(planes, points, grid, 3 * corners);
     leafStart = new int[expression.leaves.size() + 1];
     for (int l = 0; l < expression.leaves.size(); l++) {
       leafStart[l + 1] = facets.add(l, expression.leaves.get(l));

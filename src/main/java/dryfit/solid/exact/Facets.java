@@ -28,12 +28,16 @@ final class Facets {
   private final IntList edgeTo = new IntList();
   private final IntList edgeFace = new IntList();
   private final Sets merged = new Sets();
-  private final KeyMap open = new KeyMap(256);
+  private final KeyMap open;
 
   /** Zero if the faces of the leaf read last close against each other. */
   private long imbalance;
 
-  Facets(Planes planes, Points points, Grid grid) {
+  /**
+   * @param edges how many edges the largest leaf may have; more is no harm
+   */
+  Facets(Planes planes, Points points, Grid grid, int edges) {
+    open = new KeyMap(edges);
     this.planes = planes;
     this.points = points;
     this.grid = grid;

@@ -1,0 +1,94 @@
+package dryfit.cli;
+
+import dryfit.app.OpenChair;
+import dryfit.app.OrderParts;
+import dryfit.app.OrderParts.UnknownPart;
+import dryfit.build.Chair;
+import dryfit.export.AssemblyJson;
+import dryfit.export.AssemblyText;
+import dryfit.export.ProblemsJson;
+import dryfit.export.ProblemsText;
+import dryfit.export.TextStyle;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "assemble",
+    description = {
+      "Find an order in which the parts go together, each step a straight push, or what keeps them",
+      "from it. The last line is the answer."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  assemble models/harbour-armchair.json",
+      "  assemble models/low-stool.json --glued 'front-leg right, front-rail, front-leg left'",
+      "  assemble models/kiln-stool.json --json"
+    })
+final class AssembleCommand implements Callable<Integer> {
+  private final Screen screen;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ChairArguments chair;
+
+  @Option(
+      names = "--glued",
+      paramLabel = "PARTS",
+      description =
+          "parts, commas between, that are put together beforehand and move as one; may be repeated")
+  private List<String> glued = new ArrayList<>();
+
+  @Option(names = "--json", description = "the order for other programs, always in millimetres")
+  private boolean json;
+
+  AssembleCommand(Screen screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public Integer call() {
+    OpenChair.Opened opened = chair.open();
+    if (opened instanceof OpenChair.Refused refused) {
+      if (json) {
+        print(ProblemsJson.bytes(refused.problems()));
+      } else {
+        screen.err().print(ProblemsText.of(refused.problems()));
+      }
+      return refused.exit().code();
+    }
+    OrderParts order = ordered(((OpenChair.Ready) opened).chair());
+    if (json) {
+      print(AssemblyJson.bytes(order.assembling()));
+    } else {
+      TextStyle usual = TextStyle.of(order.assembling().chair().design().unit());
+      TextStyle style =
+          new TextStyle(usual.unit(), usual.denominator(), usual.decimals(), screen.terminal());
+      screen.out().print(AssemblyText.of(order.assembling(), style));
+    }
+    return order.exit().code();
+  }
+
+  private OrderParts ordered(Chair built) {
+    List<List<String>> groups =
+        glued.stream().map(g -> Arrays.stream(g.split(",")).map(String::strip).toList()).toList();
+    try {
+      return OrderParts.of(built, groups);
+    } catch (UnknownPart e) {
+      throw new ParameterException(spec.commandLine(), "--glued: " + e.getMessage(), e);
+    }
+  }
+
+  private void print(byte[] utf8) {
+    screen.out().print(new String(utf8, StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,201 @@
+package dryfit.export;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.document.Design;
+import dryfit.document.Hand;
+import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Groups;
+import dryfit.fit.order.Mark;
+import dryfit.fit.order.Mark.Wrong;
+import dryfit.fit.order.Remedy;
+import dryfit.fit.order.Step;
+import dryfit.fit.order.Stuck;
+import dryfit.geometry.Vec3;
+import dryfit.measure.Angle;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/** What a maker calls groups of parts and the ways they are pushed. */
+final class AssemblyWords {
+  /** Less than shows in the two decimals of a degree. */
+  private static final double SHOWS = Math.toRadians(0.005);
+
+  private final Assembling order;
+  private final Chair chair;
+  private final Groups groups;
+  private final TextStyle style;
+
+  AssemblyWords(Assembling order, TextStyle style) {
+    this.style = style;
+    this.order = order;
+    this.chair = order.chair();
+    this.groups = new Groups(chair);
+  }
+
+  String labels(List<Integer> parts) {
+    return and(parts.stream().map(chair.parts()::get).map(Part::label).toList());
+  }
+
+  private static String and(List<String> all) {
+    int last = all.size() - 1;
+    return last < 1
+        ? String.join("", all)
+        : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
+  }
+
+  /**
+   * One part by its label, a frame by its name, another group by the step that made it.
+   *
+   * @param before number of the step that is told, from 0
+   */
+  String group(List<Integer> parts, int before) {
+    if (parts.size() == 1) {
+      return chair.parts().get(parts.get(0)).label();
+    }
+    BitSet set = new BitSet();
+    parts.forEach(set::set);
+    int made = 0;
+    for (int k = 0; k < before; k++) {
+      made = made(order.steps().get(k)).equals(set) ? k + 1 : made;
+    }
+    String from = made == 0 ? "" : " (step " + made + ")";
+    String other = made == 0 || parts.size() == 2 ? labels(parts) : "what step " + made + " made";
+    return groups.frame(set).map(name -> "the " + name + from).orElse(other);
+  }
+
+  private static BitSet made(Step step) {
+    BitSet set = new BitSet();
+    step.onto().forEach(set::set);
+    step.moves().forEach(m -> m.parts().forEach(set::set));
+    return set;
+  }
+
+  /** Into, if what moves has a tenon that goes in; else onto. */
+  String joining(Step step) {
+    List<Integer> moved = step.moves().get(0).parts();
+    return step.closes().stream().anyMatch(j -> moved.contains(j.tenoned())) ? "into" : "onto";
+  }
+
+  /** {@code to the back, 5.71° to the right of it and 4.00° down}. */
+  String direction(Vec3 d) {
+    boolean seated = chair.design().labels() == Design.Labels.AS_SEATED;
+    double[] size = {seated ? -d.x() : d.x(), d.y(), d.z()};
+    String[] plus = {"to the right", "to the back", "up"};
+    String[] minus = {"to the left", "to the front", "down"};
+    int main = 0;
+    for (int axis = 1; axis < 3; axis++) {
+      if (Math.abs(size[axis]) > Math.abs(size[main])) {
+        main = axis;
+      }
+    }
+    List<String> aside = new ArrayList<>();
+    for (int axis = 0; axis < 3; axis++) {
+      double off = Math.atan2(Math.abs(size[axis]), Math.abs(size[main]));
+      if (axis != main && off > SHOWS) {
+        aside.add(degrees(off) + " " + (size[axis] > 0 ? plus[axis] : minus[axis]));
+      }
+    }
+    String straight = size[main] > 0 ? plus[main] : minus[main];
+    return aside.isEmpty() ? "straight " + straight : straight + " and " + and(aside);
+  }
+
+  static String degrees(double radians) {
+    return Angle.degrees(radians);
+  }
+
+  /** In which wrong ways a part goes in, and what mark prevents it. */
+  String mark(Mark mark) {
+    Part part = chair.parts().get(mark.part());
+    List<String> ways = mark.wrong().stream().map(AssemblyWords::wrong).toList();
+    List<String> marks = new ArrayList<>();
+    if (mark.wrong().stream().anyMatch(Wrong::swapped)) {
+      boolean seated = chair.design().labels() == Design.Labels.AS_SEATED;
+      boolean right = (part.hand() == Hand.RIGHT) != seated;
+      marks.add("mark it " + (right ? "right" : "left"));
+    }
+    if (mark.wrong().stream().anyMatch(Wrong::endForEnd)) {
+      marks.add("mark the end that goes " + main(part.frame().x()));
+    }
+    if (mark.wrong().stream().anyMatch(w -> w.quarters() > 0)) {
+      marks.add("mark the side that looks " + main(part.frame().y()));
+    }
+    return part.label() + " also goes in " + String.join(", or ", ways) + ": " + and(marks);
+  }
+
+  private static String wrong(Wrong wrong) {
+    String turn =
+        switch (wrong.quarters()) {
+          case 0 -> "";
+          case 2 -> "turned half round";
+          default -> "turned a quarter";
+        };
+    String end = wrong.endForEnd() ? "end for end" : "";
+    String both = end.isEmpty() || turn.isEmpty() ? end + turn : end + " and " + turn;
+    String place = wrong.swapped() ? "in its twin's place" : "";
+    return both.isEmpty() || place.isEmpty() ? both + place : both + " " + place;
+  }
+
+  /** The word for where a direction mostly goes. */
+  private String main(Vec3 d) {
+    double x = Math.abs(d.x());
+    double y = Math.abs(d.y());
+    double z = Math.abs(d.z());
+    Vec3 most =
+        z >= x && z >= y
+            ? new Vec3(0, 0, d.z())
+            : y >= x ? new Vec3(0, d.y(), 0) : new Vec3(d.x(), 0, 0);
+    return direction(most).replace("straight ", "");
+  }
+
+  /** Why parts are stuck: a sentence, then what would free them. */
+  List<String> why(Stuck stuck) {
+    List<String> lines = new ArrayList<>();
+    if (!stuck.collide().isEmpty()) {
+      lines.add(
+          "These parts claim the same wood where they stand, so no move can bring them there;"
+              + " \"fit\" says where:");
+      stuck.collide().forEach(pair -> lines.add(labels(pair)));
+      return lines;
+    }
+    List<String> joints = stuck.joints().stream().map(Joint::label).toList();
+    lines.add(
+        stuckGroups(stuck)
+            + " lock one another: along every direction looked at, one of them is held by another."
+            + (joints.isEmpty() ? "" : " They are held by:"));
+    lines.addAll(joints);
+    stuck.remedies().forEach(r -> lines.add(remedy(r)));
+    return lines;
+  }
+
+  /** The stuck parts, those put together beforehand under one name. */
+  private String stuckGroups(Stuck stuck) {
+    List<String> names = new ArrayList<>();
+    List<Integer> rest = new ArrayList<>(stuck.parts());
+    for (List<Integer> glued : order.glued()) {
+      if (rest.removeAll(glued)) {
+        BitSet set = new BitSet();
+        glued.forEach(set::set);
+        names.add(groups.frame(set).map(n -> "the " + n).orElseGet(() -> labels(glued)));
+      }
+    }
+    rest.forEach(i -> names.add(chair.parts().get(i).label()));
+    return and(names);
+  }
+
+  private String remedy(Remedy r) {
+    String name = "\"" + r.joints().get(0).name() + "\"";
+    String length =
+        r.longest() > 0 ? "; or make the tenon no longer than " + style.length(r.longest()) : "";
+    return "free if "
+        + name
+        + " goes in "
+        + direction(r.entry())
+        + (r.off() > SHOWS ? ", " + degrees(r.off()) + " off its way now" : "")
+        + ": lean the mortise or angle the tenon so"
+        + length
+        + "; or put the tenon in last, from outside (through, or a dowel)";
+  }
+}

@@ -1,0 +1,84 @@
+package dryfit.fit;
+
+import dryfit.geometry.Vec3;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What is measured at a joint beyond the few figures of {@link JointFit}: every side by itself, and
+ * where. Depends on nothing but the joint and its two parts.
+ *
+ * @param gaps one entry a side that anything faces
+ * @param walls wood left beside the mortise, one entry a side of its part, the thinnest first
+ * @param play how far the joint lets its part swing; empty where nothing holds it sideways
+ * @param reveal how the faces of the two parts stand to each other
+ */
+public record JointDetail(
+    List<SideGap> gaps, List<Wall> walls, Optional<Play> play, Optional<Reveal> reveal) {
+  /** Nothing measured. */
+  public static final JointDetail NONE =
+      new JointDetail(List.of(), List.of(), Optional.empty(), Optional.empty());
+
+  public JointDetail {
+    gaps = List.copyOf(gaps);
+    walls = List.copyOf(walls);
+  }
+
+  /** A measure and where it was taken: chair space, and in the joint's own words. */
+  public record Spot(double value, Vec3 at, String where) {}
+
+  /**
+   * The gap along one side of a joint, mm; negative where wood overlaps.
+   *
+   * @param side e.g. {@code outside cheek}, {@code upper edge}, {@code bottom}, {@code shoulder}
+   */
+  public record SideGap(String side, Spot least, Spot greatest) {}
+
+  /**
+   * Wood left between a mortise and a side of its part, mm.
+   *
+   * @param face the side in a maker's word
+   * @param end whether it is an end of the part, where the grain is short
+   */
+  public record Wall(String face, boolean end, Spot left) {}
+
+  /**
+   * How far a part swings in a dry joint before its tenon touches both sides: the gap over the
+   * length of the tenon, and so many times more at the far end of the part.
+   *
+   * @param acrossCheeks radians, in the plane square to the cheeks
+   * @param acrossEdges radians, in the plane of the cheeks; empty for a round tenon
+   * @param lever from the mouth to the far end of the part, mm
+   */
+  public record Play(double acrossCheeks, OptionalDouble acrossEdges, double lever) {
+    /** How far the far end moves across the cheeks from one side to the other, mm. */
+    public double swingAcrossCheeks() {
+      return lever * Math.tan(acrossCheeks);
+    }
+
+    /** How far the far end moves across the edges from one side to the other, mm. */
+    public OptionalDouble swingAcrossEdges() {
+      return acrossEdges.isPresent()
+          ? OptionalDouble.of(lever * Math.tan(acrossEdges.getAsDouble()))
+          : OptionalDouble.empty();
+    }
+  }
+
+  /**
+   * How far the faces of the tenoned part stand back from those of the other, along the mouth, mm;
+   * below zero they stand proud. A pair of faces that does not look the same way has no entry.
+   */
+  public record Reveal(List<Setback> sides) {
+    public Reveal {
+      sides = List.copyOf(sides);
+    }
+  }
+
+  /**
+   * One pair of faces.
+   *
+   * @param face the side in a maker's word
+   */
+  public record Setback(String face, double by) {}
+}

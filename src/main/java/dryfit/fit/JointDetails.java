@@ -1,0 +1,67 @@
+package dryfit.fit;
+
+import dryfit.build.Joint;
+import dryfit.document.JointPlan.Kind;
+import dryfit.fit.Assembly.Placed;
+import dryfit.fit.JointDetail.Play;
+import dryfit.fit.JointDetail.SideGap;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Measures a joint side by side. */
+final class JointDetails {
+  private JointDetails() {}
+
+  static JointDetail of(
+      Joint joint,
+      Placed tenoned,
+      Placed mortised,
+      WallLeft wall,
+      List<ShoulderGap.Sample> shoulder) {
+    JointWords words = new JointWords(joint);
+    List<SideGap> gaps = new ArrayList<>(new GapField(joint, tenoned, mortised, words).sides());
+    Optional<Play> play = play(joint, tenoned, gaps);
+    ShoulderGap.side(joint, shoulder, words).ifPresent(gaps::add);
+    return new JointDetail(gaps, wall.sides(words), play, Reveals.of(joint, tenoned, mortised));
+  }
+
+  private static Optional<Play> play(Joint joint, Placed tenoned, List<SideGap> gaps) {
+    Vec3 out = joint.atStart() ? tenoned.part().frame().x() : tenoned.part().frame().x().negated();
+    double lever =
+        tenoned.bodyCells().stream().mapToDouble((Convex c) -> c.reach(out)).max().orElse(0)
+            - joint.at().dot(out);
+    double deep = joint.length() - joint.plan().proud();
+    if (joint.plan().kind() == Kind.ROUND_TENON) {
+      return both(gaps, "all round", "all round")
+          .map(c -> new Play(angle(c, deep), OptionalDouble.empty(), lever));
+    }
+    JointWords words = new JointWords(joint);
+    Optional<Double> cheeks =
+        both(gaps, words.side(joint.thick()), words.side(joint.thick().negated()));
+    Optional<Double> edges =
+        both(gaps, words.side(joint.wide()), words.side(joint.wide().negated()));
+    return cheeks.map(
+        c ->
+            new Play(
+                angle(c, deep),
+                edges.map(e -> OptionalDouble.of(angle(e, deep))).orElse(OptionalDouble.empty()),
+                lever));
+  }
+
+  /** The room between two sides that face each other; none if either is not there. */
+  private static Optional<Double> both(List<SideGap> gaps, String one, String other) {
+    return least(gaps, one).flatMap(a -> least(gaps, other).map(b -> Math.max(0, a + b)));
+  }
+
+  private static Optional<Double> least(List<SideGap> gaps, String side) {
+    return gaps.stream().filter(g -> g.side().equals(side)).map(g -> g.least().value()).findFirst();
+  }
+
+  private static double angle(double gap, double length) {
+    return Math.atan2(gap, length);
+  }
+}

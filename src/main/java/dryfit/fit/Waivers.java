@@ -1,0 +1,72 @@
+package dryfit.fit;
+
+import dryfit.build.Chair;
+import dryfit.document.Design.Waiver;
+import dryfit.fit.Finding.Severity;
+import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Findings that the maker has accepted keep their place and say why. A waiver that accepts nothing
+ * is told, {@code waiver-idle}: the fault it was written for is mended, or its words are wrong.
+ * What could not be measured cannot be accepted, for nobody knows what it is.
+ */
+final class Waivers {
+  private Waivers() {}
+
+  /** Id of what no waiver hides. */
+  static final String COULD_NOT_MEASURE = "could-not-measure";
+
+  static List<Finding> laidOver(Chair chair, List<Finding> findings) {
+    List<Waiver> waivers = chair.design().waived();
+    List<Finding> out = new ArrayList<>();
+    boolean[] used = new boolean[waivers.size()];
+    for (Finding f : findings) {
+      Optional<String> because = Optional.empty();
+      for (int i = 0; i < waivers.size(); i++) {
+        if (accepts(waivers.get(i), f)) {
+          used[i] = true;
+          because = because.isPresent() ? because : Optional.of(waivers.get(i).because());
+        }
+      }
+      out.add(because.map(f::waivedBecause).orElse(f));
+    }
+    for (int i = 0; i < used.length; i++) {
+      if (!used[i]) {
+        out.add(idle(waivers.get(i)));
+      }
+    }
+    return out;
+  }
+
+  private static boolean accepts(Waiver w, Finding f) {
+    return w.check().equals(f.check())
+        && !f.check().equals(COULD_NOT_MEASURE)
+        && (w.joint().isEmpty() || f.joints().stream().anyMatch(l -> isOf(l, w.joint(), ", ")))
+        && (w.part().isEmpty() || f.parts().stream().anyMatch(l -> isOf(l, w.part(), " ")));
+  }
+
+  /** Whether a label is that of a named joint or part, whichever hand. */
+  private static boolean isOf(String label, String name, String beforeHand) {
+    return label.equals(name) || label.startsWith(name + beforeHand);
+  }
+
+  private static Finding idle(Waiver w) {
+    boolean hopeless = w.check().equals(COULD_NOT_MEASURE);
+    String of = w.joint().isEmpty() ? w.part() : w.joint();
+    return Found.of("waiver-idle", Severity.KNOW)
+        .source(Source.maker(w.pointer()))
+        .says(
+            "The document accepts \""
+                + w.check()
+                + "\""
+                + (of.isEmpty() ? "" : " of \"" + of + "\"")
+                + (hopeless
+                    ? ", but what could not be measured cannot be accepted."
+                    : ", but nothing of the kind was found; take the waiver out, or mend its words."),
+            w.pointer(),
+            Vec3.ZERO);
+  }
+}

@@ -1,0 +1,58 @@
+package dryfit.fit.order;
+
+import dryfit.build.Chair;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * How a chair goes together.
+ *
+ * @param steps in the order in which they can be done
+ * @param stuck groups of parts that no move we know brings together; the steps before and after
+ *     them are told all the same
+ * @param glued groups that were asked to be put together first, each as one piece
+ * @param marks the parts that would also go in wrong, and so need a mark
+ */
+public record Assembling(
+    Chair chair, List<Step> steps, List<Stuck> stuck, List<List<Integer>> glued, List<Mark> marks) {
+  public Assembling {
+    steps = List.copyOf(steps);
+    stuck = List.copyOf(stuck);
+    glued = List.copyOf(glued);
+    marks = List.copyOf(marks);
+  }
+
+  /** The order for a chair in which nothing is glued yet. */
+  public static Assembling of(Chair chair) {
+    return of(chair, List.of());
+  }
+
+  /**
+   * The order for a chair of which some parts are put together beforehand.
+   *
+   * @param glued groups of part numbers that move as one; how they were put together is not asked
+   */
+  public static Assembling of(Chair chair, List<List<Integer>> glued) {
+    Pieces pieces = Pieces.of(chair);
+    List<BitSet> groups = glued.stream().map(Assembling::bits).toList();
+    Planner planner = new Planner(pieces, groups);
+    planner.plan();
+    return new Assembling(
+        chair, planner.steps(), planner.stuck(), glued, Orientations.marks(pieces));
+  }
+
+  /** Whether all parts come together. */
+  public boolean possible() {
+    return stuck.isEmpty();
+  }
+
+  static BitSet bits(List<Integer> parts) {
+    BitSet set = new BitSet();
+    parts.forEach(set::set);
+    return set;
+  }
+
+  static List<Integer> numbers(BitSet set) {
+    return set.stream().boxed().toList();
+  }
+}

@@ -1,0 +1,195 @@
+package dryfit.fit.order;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.document.Hand;
+import dryfit.fit.order.Mark.Wrong;
+import dryfit.geometry.Box;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Vec3;
+import dryfit.solid.Cells;
+import dryfit.solid.Convex;
+import dryfit.solid.Overlap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Tries every part end for end and turned about its length, in its own place and in its twin's, and
+ * keeps the ways in which it would go in without being the same.
+ */
+final class Orientations {
+  /** A tenon that fills less of its mortise than this share of what it should is not in it. */
+  private static final double IN = 0.5;
+
+  /** So much of the wood about a mortise must be there for it to be one. */
+  private static final double AROUND = 0.8;
+
+  /** How much wood about a mortise is looked at, mm. */
+  private static final double WALL = 4;
+
+  /** A section whose sides differ by less than this share may be turned by quarters. */
+  private static final double SQUARE = 0.8;
+
+  /** What differs by less than this is the same to the hand, mm; common practice, no source. */
+  private static final double SAME = 0.5;
+
+  private final Pieces pieces;
+  private final Chair chair;
+
+  private Orientations(Pieces pieces) {
+    this.pieces = pieces;
+    this.chair = pieces.chair();
+  }
+
+  /** The parts that can be put in wrong, in the order of the chair. */
+  static List<Mark> marks(Pieces pieces) {
+    Orientations all = new Orientations(pieces);
+    return IntStream.range(0, pieces.count())
+        .parallel()
+        .mapToObj(all::mark)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Optional<Mark> mark(int part) {
+    if (touching(part).findAny().isEmpty()) {
+      return Optional.empty();
+    }
+    Vec3 size = box(part).size();
+    boolean square = Math.min(size.y(), size.z()) >= SQUARE * Math.max(size.y(), size.z());
+    OptionalInt twin = twin(part);
+    List<Wrong> wrong = new ArrayList<>();
+    for (int k = 0; k < 16; k++) {
+      Wrong way = new Wrong(k / 4 % 2 == 1, k % 4, k >= 8);
+      boolean quarter = way.quarters() % 2 == 1;
+      if (k > 0 && (square || !quarter) && (twin.isPresent() || !way.swapped())) {
+        int place = way.swapped() ? twin.getAsInt() : part;
+        if (goesInWrong(part, place, way)) {
+          wrong.add(way);
+        }
+      }
+    }
+    return wrong.isEmpty() ? Optional.empty() : Optional.of(new Mark(part, wrong));
+  }
+
+  private OptionalInt twin(int part) {
+    Part own = chair.parts().get(part);
+    return IntStream.range(0, pieces.count())
+        .filter(
+            k ->
+                own.hand() != Hand.NONE
+                    && chair.parts().get(k).name().equals(own.name())
+                    && chair.parts().get(k).hand() == own.hand().other())
+        .findFirst();
+  }
+
+  private Stream<Joint> touching(int part) {
+    return chair.joints().stream().filter(j -> j.tenoned() == part || j.mortised() == part);
+  }
+
+  private boolean goesInWrong(int part, int place, Wrong way) {
+    List<Convex> own = chair.parts().get(part).solid().cells();
+    Frame home = chair.parts().get(place).frame();
+    List<Vec3> from = middles(part);
+    List<Vec3> to = middles(place);
+    Set<Frame> tried = new LinkedHashSet<>();
+    for (int k = 0; k < from.size(); k++) {
+      Frame turned = turned(home, way, from.get(k), to.get(k));
+      if (tried.add(turned)) {
+        List<Convex> there = own.stream().map(c -> c.placed(turned)).toList();
+        if (goesIn(there, place)) {
+          return differs(pieces.cells(place), there);
+        }
+      }
+    }
+    return false;
+  }
+
+  private Box box(int part) {
+    return chair.parts().get(part).solid().cells().stream()
+        .map(Convex::bounds)
+        .reduce(Box::with)
+        .orElseThrow();
+  }
+
+  /**
+   * Places about which a part may be turned, own frame: between its tenons, its joints, its ends.
+   */
+  private List<Vec3> middles(int part) {
+    Frame frame = chair.parts().get(part).frame();
+    List<Vec3> tenons =
+        chair.joints().stream()
+            .filter(j -> j.tenoned() == part)
+            .map(j -> frame.local(j.at()))
+            .toList();
+    List<Vec3> joints = touching(part).map(j -> frame.local(j.at())).toList();
+    Vec3 middle = box(part).middle();
+    return List.of(
+        tenons.isEmpty() ? middle : Box.around(tenons).middle(),
+        Box.around(joints).middle(),
+        middle);
+  }
+
+  private static Frame turned(Frame home, Wrong way, Vec3 from, Vec3 to) {
+    Vec3 x = way.endForEnd() ? home.x().negated() : home.x();
+    Vec3 y =
+        switch (way.quarters()) {
+          case 0 -> home.y();
+          case 1 -> home.z();
+          case 2 -> home.y().negated();
+          default -> home.z().negated();
+        };
+    Frame about = new Frame(Vec3.ZERO, x, y, x.cross(y));
+    return new Frame(home.place(to).minus(about.turn(from)), x, y, x.cross(y));
+  }
+
+  /** Whether it stands in nobody's way there and its tenons and mortises meet their partners. */
+  private boolean goesIn(List<Convex> there, int place) {
+    Box room = there.stream().map(Convex::bounds).reduce(Box::with).orElseThrow();
+    for (int k = 0; k < pieces.count(); k++) {
+      if (k != place && room.meets(pieces.bounds(k)) && Overlap.exists(there, pieces.cells(k))) {
+        return false;
+      }
+    }
+    return touching(place).allMatch(j -> meets(there, place, j));
+  }
+
+  /** Whether there is a tenon in the mortise, or wood all round the tenon, as there should be. */
+  private boolean meets(List<Convex> there, int place, Joint j) {
+    List<Convex> about = j.tenoned() == place ? j.mortise() : List.of(around(j));
+    double right = Cells.volume(Cells.common(pieces.cells(place), about));
+    double found = Cells.volume(Cells.common(there, about));
+    return found >= (j.tenoned() == place ? IN : AROUND) * right;
+  }
+
+  /** A square block about a mortise, as deep. */
+  private static Convex around(Joint j) {
+    Frame frame = new Frame(j.at(), j.entry(), j.thick(), j.entry().cross(j.thick()));
+    Box box =
+        Box.around(
+            j.mortise().stream().flatMap(c -> c.points().stream()).map(frame::local).toList());
+    return Convex.box(
+            new Box(
+                box.low().minus(new Vec3(0, WALL, WALL)), box.high().plus(new Vec3(0, WALL, WALL))))
+        .placed(frame);
+  }
+
+  /** Whether some piece of what should be there is missing, by more than the hand feels. */
+  private static boolean differs(List<Convex> right, List<Convex> there) {
+    for (Convex cell : right) {
+      double missing = cell.volume() - Cells.volume(Cells.common(List.of(cell), there));
+      double skin = SAME * 2 * cell.volume() / cell.thickness();
+      if (missing > skin) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

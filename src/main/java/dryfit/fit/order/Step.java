@@ -1,0 +1,59 @@
+package dryfit.fit.order;
+
+import dryfit.build.Joint;
+import dryfit.geometry.Vec3;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One step of putting a chair together. Parts are numbers in {@link dryfit.build.Chair#parts}.
+ *
+ * @param onto what stays where it is
+ * @param moves what is moved against it; more than one only when they move at the same time
+ * @param closes the joints this step closes, all in the one motion
+ * @param held parts without joints of their own that cannot be taken out any more after this step
+ */
+public record Step(
+    Kind kind, List<Integer> onto, List<Move> moves, List<Joint> closes, List<Integer> held) {
+  public Step {
+    onto = List.copyOf(onto);
+    moves = List.copyOf(moves);
+    closes = List.copyOf(closes);
+    held = List.copyOf(held);
+  }
+
+  /** How a step goes. */
+  public enum Kind {
+    /** One group is pushed straight against the other. */
+    STRAIGHT,
+    /** Several groups close on each other at the same time, each straight. */
+    TOGETHER,
+    /** A group goes in at a small angle and is then turned home. */
+    TIPPED
+  }
+
+  /**
+   * What one group does.
+   *
+   * @param push unit direction in which it is pushed home, chair space
+   * @param share how far it goes while the fastest of the step goes 1
+   * @param tip how it is turned home at the end of the push, if it is
+   */
+  public record Move(List<Integer> parts, Vec3 push, double share, Optional<Tip> tip) {
+    public Move {
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * The small turn that takes a part home. From where it ends it is lifted by {@code lift}, then
+   * turned about {@code axis} through {@code pivot} by {@code angle}: so it stands at the end of
+   * the push.
+   *
+   * @param pivot a point of the axis, chair space, when the part is lifted
+   * @param axis unit direction
+   * @param angle radians, right-handed about the axis
+   * @param lift from home, mm
+   */
+  public record Tip(Vec3 pivot, Vec3 axis, double angle, Vec3 lift) {}
+}

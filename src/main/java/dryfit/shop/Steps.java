@@ -1,0 +1,216 @@
+package dryfit.shop;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.document.JointPlan.Kind;
+import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.PartCuts;
+import dryfit.document.PartPlan;
+import dryfit.document.PartPlan.PanelShape;
+import dryfit.geometry.EndCut;
+import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The order in which a part is made. Joints are cut while faces are flat, then it is shaped, then
+ * its edges are eased. Two things come earlier than they would: feet are cut before heights are
+ * measured from them, and what is let in whole is finish-planed before it is fitted (common
+ * practice, no source).
+ *
+ * @param part index in {@link Chair#parts}
+ */
+public record Steps(int part, List<Step> steps) {
+  public Steps {
+    steps = List.copyOf(steps);
+  }
+
+  /** The steps of every part, in the order of the chair's parts. */
+  public static List<Steps> of(Chair chair) {
+    List<Steps> all = new ArrayList<>();
+    for (int i = 0; i < chair.parts().size(); i++) {
+      all.add(new Steps(i, new Making(chair, i).steps()));
+    }
+    return List.copyOf(all);
+  }
+
+  /** The making of one part. */
+  private static final class Making {
+    private final Chair chair;
+    private final int index;
+    private final Part part;
+    private final List<Step> steps = new ArrayList<>();
+
+    Making(Chair chair, int index) {
+      this.chair = chair;
+      this.index = index;
+      this.part = chair.parts().get(index);
+    }
+
+    List<Step> steps() {
+      Vec3 size = part.blank().rough().size();
+      sized(Step.Kind.SQUARE, "", size.x(), size.y(), size.z());
+      steps.add(Step.of(Step.Kind.MARK, ""));
+      boolean round = MortiseSteps.isRound(part);
+      if (!round) {
+        foot();
+      }
+      if (isHoused()) {
+        steps.add(Step.of(Step.Kind.FINISH_PLANE, ""));
+      }
+      List<Step> late = mortises();
+      pinHoles();
+      rebatesAndGrooves();
+      if (!round) {
+        tenons();
+      }
+      shape();
+      if (round) {
+        tenons();
+        foot();
+      }
+      steps.addAll(late);
+      cuts()
+          .foot()
+          .filter(f -> f.ease() > 0)
+          .ifPresent(f -> sized(Step.Kind.EASE_FOOT, "", f.ease()));
+      steps.add(Step.of(Step.Kind.EASE, ""));
+      return steps;
+    }
+
+    private PartCuts cuts() {
+      return part.plan().common().cuts();
+    }
+
+    private void sized(Step.Kind kind, String about, Double... sizes) {
+      steps.add(new Step(kind, about, "", List.of(sizes), 0));
+    }
+
+    private void foot() {
+      FootEnd.of(chair, index)
+          .ifPresent(
+              foot ->
+                  steps.add(
+                      new Step(
+                          Step.Kind.FOOT,
+                          "",
+                          "",
+                          List.of(foot.longSide(), foot.shortSide()),
+                          foot.cut().offSquare())));
+    }
+
+    private boolean isHoused() {
+      return chair.joints().stream()
+          .anyMatch(j -> j.tenoned() == index && j.plan().kind() == Kind.HOUSING);
+    }
+
+    /** Those cut while the blank is square; the others are given back. */
+    private List<Step> mortises() {
+      List<Step> late = new ArrayList<>();
+      for (Joint joint : chair.joints()) {
+        if (joint.mortised() == index) {
+          Step step = MortiseSteps.of(joint, part);
+          boolean square =
+              step.kind() == Step.Kind.MORTISE || step.kind() == Step.Kind.MORTISE_BEFORE_SAWING;
+          (square ? steps : late).add(step);
+        }
+      }
+      return late;
+    }
+
+    private void pinHoles() {
+      for (PartPlan plan : chair.design().parts()) {
+        if (plan instanceof PartPlan.Pin pin) {
+          for (Joint joint : chair.joints()) {
+            if (joint.name().equals(pin.place().joint()) && joint.mortised() == index) {
+              sized(Step.Kind.PIN_HOLE, joint.label());
+            }
+          }
+        }
+      }
+    }
+
+    private void rebatesAndGrooves() {
+      cuts()
+          .rebates()
+          .forEach(r -> sized(Step.Kind.REBATE, r.opens() + " " + r.beside(), r.wide(), r.deep()));
+      for (PartPlan plan : chair.design().parts()) {
+        if (plan instanceof PartPlan.Panel panel
+            && panel.shape() instanceof PanelShape.Fills fills
+            && fills.parts().stream().anyMatch(r -> r.part().equals(part.name()))) {
+          sized(Step.Kind.GROOVE, panel.name(), fills.deep());
+        }
+      }
+    }
+
+    private void tenons() {
+      for (Joint joint : chair.joints()) {
+        if (joint.tenoned() != index) {
+          continue;
+        }
+        if (joint.plan().kind() == Kind.HOUSING) {
+          sized(Step.Kind.HOUSED_END, joint.label(), joint.plan().depth().orElse(0));
+        } else if (joint.plan().shoulder() != Shoulder.NONE) {
+          double off = EndCut.of(joint.mouth().flipped(), part.frame()).offSquare();
+          steps.add(
+              new Step(
+                  MortiseSteps.isRound(part) ? Step.Kind.TURN_TENON : Step.Kind.TENON,
+                  joint.label(),
+                  "",
+                  List.of(joint.length()),
+                  off));
+        }
+        for (PartPlan plan : chair.design().parts()) {
+          if (plan instanceof PartPlan.Pin pin && joint.name().equals(pin.place().joint())) {
+            double offset = pin instanceof PartPlan.Peg peg ? peg.offset() : 0;
+            sized(Step.Kind.PIN_HOLE_IN_TENON, joint.label(), offset);
+          }
+        }
+      }
+    }
+
+    private void shape() {
+      PartPlan plan = part.plan();
+      if (plan instanceof PartPlan.Sawn sawn) {
+        List<String> views = new ArrayList<>();
+        sawn.side().ifPresent(o -> views.add("side"));
+        sawn.front().ifPresent(o -> views.add("front"));
+        sawn.plan().ifPresent(o -> views.add("plan"));
+        if (views.size() == 1) {
+          steps.add(Step.of(Step.Kind.SAW, views.get(0)));
+        } else {
+          steps.add(Step.of(Step.Kind.SAW_FIRST, views.get(0)));
+          steps.add(Step.of(Step.Kind.SAW_SECOND, views.get(1)));
+        }
+      } else if (plan instanceof PartPlan.Straight straight) {
+        if (straight.section() instanceof PartPlan.Section.Round) {
+          steps.add(Step.of(Step.Kind.TURN, ""));
+        }
+        straight
+            .tapers()
+            .forEach(
+                t -> sized(Step.Kind.TAPER, String.join(" and ", t.faces()), t.from(), t.to()));
+      } else if (plan instanceof PartPlan.Turned || plan instanceof PartPlan.Peg) {
+        steps.add(Step.of(Step.Kind.TURN, ""));
+      } else if (plan instanceof PartPlan.CornerBlock block) {
+        BlockEnds ends = BlockEnds.of(part).orElseThrow();
+        steps.add(blockEnd(block.first().part(), ends.first()));
+        steps.add(blockEnd(block.second().part(), ends.second()));
+      } else if (plan instanceof PartPlan.Panel || plan instanceof PartPlan.Seat) {
+        steps.add(Step.of(Step.Kind.SAW, "outline"));
+      }
+      cuts()
+          .notch()
+          .ifPresent(
+              n -> n.round().forEach(r -> sized(Step.Kind.NOTCH, r.part(), n.gap(), n.across())));
+      if (plan instanceof PartPlan.Seat seat) {
+        seat.hollow().ifPresent(h -> sized(Step.Kind.HOLLOW, "", h.deep()));
+      }
+    }
+
+    private static Step blockEnd(String rail, BlockEnds.End end) {
+      return new Step(Step.Kind.BLOCK_END, rail, "", List.of(), end.offSquare());
+    }
+  }
+}

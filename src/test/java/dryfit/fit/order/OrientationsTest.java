@@ -1,0 +1,70 @@
+package dryfit.fit.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.build.Chair;
+import dryfit.fit.Fitted;
+import dryfit.fit.order.Mark.Wrong;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Which parts would also go in wrong. Demo data, invented. */
+class OrientationsTest {
+
+  /** Two legs and a rail whose tenons may be off its middle. */
+  private static Chair chair(String tenonPlace, String legTenonWidth) {
+    return Fitted.of(
+            """
+            { "format": "dryfit-chair/1", "name": "Trestle", "about": "Demo data, invented.",
+              "unit": "mm", "timber": "ash-white",
+              "fit": { "cheek": 0.1, "edge": 0.5, "bottom": 2, "least-wall": 0 },
+              "parts": {
+                "leg": { "form": "straight", "pair": true, "section": [60, 40],
+                  "from": [180, 0, 0], "to": [180, 0, 400] },
+                "rail": { "form": "straight", "section": [60, 20],
+                  "between": ["leg right", "leg left"], "top": 300, "centred": 0 }
+              },
+              "joints": {
+                "right": { "tenon": "rail right", "into": "leg right", "thickness": 8, "width": 30,
+                  "length": 20 PLACE },
+                "left": { "tenon": "rail left", "into": "leg left", "thickness": 8,
+                  "width": WIDTH, "length": 20 PLACE }
+              } }
+            """
+                .replace("PLACE", tenonPlace)
+                .replace("WIDTH", legTenonWidth))
+        .chair();
+  }
+
+  private static List<Wrong> wrong(Chair chair, String label) {
+    Optional<Mark> mark =
+        Assembling.of(chair).marks().stream()
+            .filter(m -> chair.parts().get(m.part()).label().equals(label))
+            .findFirst();
+    return mark.map(Mark::wrong).orElse(List.of());
+  }
+
+  @Test
+  void aRailThatIsTheSameEitherWayNeedsNoMark() {
+    assertThat(wrong(chair("", "30"), "rail")).isEmpty();
+  }
+
+  @Test
+  void aRailWhoseTenonsAreOffItsMiddleGoesInUpsideDown() {
+    // Turned about its length, or end for end with the other edge up: either way its top is lower.
+    assertThat(wrong(chair(", \"from-top\": 10", "30"), "rail"))
+        .containsExactlyInAnyOrder(new Wrong(false, 2, false), new Wrong(true, 2, false));
+  }
+
+  @Test
+  void aRailWithADifferentTenonAtEachEndGoesInOnlyOneWayRound() {
+    assertThat(wrong(chair("", "40"), "rail")).isEmpty();
+  }
+
+  @Test
+  void legsWithMortisesOfTheirOwnSizesCannotBeSwapped() {
+    Chair chair = chair("", "40");
+    assertThat(wrong(chair, "leg right")).noneMatch(w -> w.swapped() && w.quarters() == 0);
+  }
+}

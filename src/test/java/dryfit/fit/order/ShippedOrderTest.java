@@ -1,0 +1,86 @@
+package dryfit.fit.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.build.Chair;
+import dryfit.build.Part;
+import dryfit.fit.Fitted;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The chairs that ship go together, and every step of it can really be done. */
+class ShippedOrderTest {
+
+  private static Assembling order(String model) throws IOException {
+    String json = Files.readString(Path.of("models", model + ".json"));
+    return Assembling.of(Fitted.of(json).chair());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"low-stool", "harbour-armchair", "orchard-side-chair", "kiln-stool"})
+  void everyStepCanBeRehearsed(String model) throws IOException {
+    Assembling order = order(model);
+    assertThat(order.possible()).isTrue();
+    assertThat(Rehearsal.problems(order)).isEmpty();
+  }
+
+  @Test
+  void aPanelIsHeldOnceTheLastMemberAroundItIsIn() throws IOException {
+    Assembling order = order("harbour-armchair");
+    List<Part> parts = order.chair().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      int part = i;
+      if (parts.get(i).name().equals("arm-panel")) {
+        assertThat(order.steps().stream().filter(s -> s.held().contains(part))).hasSize(1);
+      }
+    }
+  }
+
+  @Test
+  void theSidesOfTheHarbourArmchairAreMadeBeforeTheyMeetTheFrontRail() throws IOException {
+    Assembling order = order("harbour-armchair");
+    Chair chair = order.chair();
+    Step last = order.steps().get(order.steps().size() - 1);
+    Groups names = new Groups(chair);
+    assertThat(names.frame(Assembling.bits(last.moves().get(0).parts()))).contains("right side");
+  }
+
+  @Test
+  void aPanelDoesNotGoIntoFourGroovesThatAreClosed() throws IOException {
+    Chair chair = order("harbour-armchair").chair();
+    List<String> labels = chair.parts().stream().map(Part::label).toList();
+    List<Integer> frame =
+        Stream.of("front-leg right", "side-rail right", "back-leg right", "arm right")
+            .map(labels::indexOf)
+            .sorted()
+            .toList();
+    Assembling order = Assembling.of(chair, List.of(frame));
+    assertThat(order.possible()).isFalse();
+    assertThat(order.stuck()).hasSize(1);
+    assertThat(order.stuck().get(0).parts()).contains(labels.indexOf("arm-panel right"));
+    assertThat(order.stuck().get(0).joints()).isEmpty();
+  }
+
+  @Test
+  void partsThatClaimTheSameWoodAreToldAsSuch() throws IOException {
+    String json = Files.readString(Path.of("models/low-stool.json"));
+    String close =
+        json.replace("\"at\": [0, 0, \"seatTop + 10\"]", "\"at\": [0, 0, \"seatTop + 9\"]");
+    Stuck stuck = Assembling.of(Fitted.of(close).chair()).stuck().get(0);
+    assertThat(stuck.collide()).isNotEmpty();
+    assertThat(stuck.remedies()).isEmpty();
+  }
+
+  @Test
+  void theSameChairGivesTheSameOrder() throws IOException {
+    assertThat(order("orchard-side-chair").steps())
+        .usingRecursiveComparison()
+        .isEqualTo(order("orchard-side-chair").steps());
+  }
+}

@@ -1,0 +1,144 @@
+package dryfit.shop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.build.Chair;
+import dryfit.fit.Fitted;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A sawn leg, its front bent back from 200 up, and what goes into it; demo data. */
+class StepsTest {
+  private static Chair chair(String parts, String joints) {
+    return Fitted.of(
+            """
+            { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
+              "parts": { %s }, "joints": { %s } }"""
+                .formatted(parts, joints))
+        .chair();
+  }
+
+  private static final String LEG =
+      """
+      "leg": { "form": "sawn", "thickness": 30, "stands-at": [0, 0, 0],
+        "side": [ [0, 0], [40, 0], [40, 200], [80, 400], [40, 400], [0, 200] ] }""";
+
+  private static final String RAILS =
+      """
+      "low": { "form": "straight", "section": [40, 20], "from": [0, -200, 100], "to": [0, -1, 100] },
+      "high": { "form": "straight", "section": [40, 16], "from": [0, -200, 300], "to": [0, 10, 300] },
+      "raked": { "form": "straight", "section": [40, 16], "from": [0, -200, 360], "to": [0, 20, 330] },
+      "side": { "form": "straight", "section": [40, 20], "from": [200, 20, 100], "to": [10, 20, 100] }""";
+
+  private static String tenon(String rail) {
+    return """
+        "%s": { "tenon": "%s end", "into": "leg", "thickness": 8, "width": 24, "length": 15 }"""
+        .formatted(rail, rail);
+  }
+
+  private static List<Step> of(Chair chair, String part) {
+    return Steps.of(chair).stream()
+        .filter(s -> chair.parts().get(s.part()).name().equals(part))
+        .findFirst()
+        .orElseThrow()
+        .steps();
+  }
+
+  private static Step step(List<Step> steps, String about) {
+    return steps.stream().filter(s -> s.about().equals(about)).findFirst().orElseThrow();
+  }
+
+  private static List<Step> legSteps() {
+    String joints = String.join(",", tenon("low"), tenon("high"), tenon("raked"), tenon("side"));
+    return of(chair(LEG + "," + RAILS, joints), "leg");
+  }
+
+  @Test
+  void aMortiseInAFaceThatStaysIsCutFromItWhileTheBlankIsSquare() {
+    List<Step> steps = legSteps();
+    Step low = step(steps, "low");
+    assertThat(low.kind()).isEqualTo(Step.Kind.MORTISE);
+    assertThat(low.face()).isEqualTo("front");
+    // 15 of tenon and 2 to spare.
+    assertThat(low.sizes().get(0)).isCloseTo(17, within(1e-6));
+    assertThat(step(steps, "side").face()).isEqualTo("right");
+  }
+
+  @Test
+  void aMortiseWhoseFaceIsSawnAwayIsCutBeforeFromTheBlankAndDeeper() {
+    Step high = step(legSteps(), "high");
+    assertThat(high.kind()).isEqualTo(Step.Kind.MORTISE_BEFORE_SAWING);
+    assertThat(high.face()).isEqualTo("front");
+    // At 300 the front stands 20 behind the face of the blank; a flat shoulder 24 to 40 high lands
+    // lower on the slope of 1 in 5, 4 nearer.
+    assertThat(high.sizes().get(1)).isBetween(15.9, 20.1);
+    assertThat(high.sizes().get(0)).isCloseTo(high.sizes().get(1) + 17, within(1e-6));
+  }
+
+  @Test
+  void aMortiseThatIsSquareToNoFaceIsCutLastAndSaysHowToHoldThePart() {
+    List<Step> steps = legSteps();
+    Step raked = step(steps, "raked");
+    assertThat(raked.kind()).isEqualTo(Step.Kind.MORTISE_IN_OFFCUTS);
+    assertThat(steps.indexOf(raked)).isGreaterThan(steps.indexOf(step(steps, "side")));
+    assertThat(steps)
+        .extracting(Step::kind)
+        .containsSubsequence(
+            Step.Kind.SQUARE,
+            Step.Kind.MORTISE,
+            Step.Kind.MORTISE_BEFORE_SAWING,
+            Step.Kind.SAW,
+            Step.Kind.MORTISE_IN_OFFCUTS,
+            Step.Kind.EASE);
+  }
+
+  @Test
+  void aLeaningLegsFootIsCutBeforeItsHeightsAreMeasured() {
+    String parts =
+        """
+        "leg": { "form": "straight", "section": [40, 40], "from": [0, 0, 0], "to": [0, 80, 400],
+          "foot": { "ease": 2 }, "oversize": { "sides": 1, "ends": 15 } },
+        "rail": { "form": "straight", "section": [40, 20], "from": [200, 40, 200], "to": [20, 40, 200] }""";
+    Chair chair = chair(parts, tenon("rail"));
+    List<Step> steps = of(chair, "leg");
+    assertThat(steps)
+        .extracting(Step::kind)
+        .containsExactly(
+            Step.Kind.SQUARE,
+            Step.Kind.MARK,
+            Step.Kind.FOOT,
+            Step.Kind.MORTISE,
+            Step.Kind.EASE_FOOT,
+            Step.Kind.EASE);
+    Step foot = steps.get(2);
+    // Rake 1 in 5: across 40 the foot's plane runs 8 along the leg. What stands on the floor is 2
+    // less at each side of the eased foot, 40 sqrt(1.04) - 4 long, and that times sin of the rake.
+    double rake = Math.atan(0.2);
+    assertThat(foot.angle()).isCloseTo(rake, within(1e-9));
+    double run = (40 / Math.cos(rake) - 4) * Math.sin(rake);
+    assertThat(foot.sizes().get(0) - foot.sizes().get(1)).isCloseTo(run, within(1e-6));
+    // It is in the middle of the leg 2 above the floor, which is 0.4 further back.
+    assertThat((foot.sizes().get(0) + foot.sizes().get(1)) / 2)
+        .isCloseTo(Math.hypot(400, 80) - 0.4 * Math.sin(rake), within(1e-6));
+    // The blank: the leg, 4 more at the foot for its slant, less what is eased there; the
+    // allowances on top.
+    assertThat(steps.get(0).sizes().get(1)).isCloseTo(42, within(1e-6));
+    assertThat(steps.get(0).sizes().get(0))
+        .isBetween(Math.hypot(400, 80) + 30, Math.hypot(400, 80) + 34.1);
+    assertThat(dryfit.solid.Cells.volume(chair.parts().get(0).blank().solid("/parts/leg").cells()))
+        .isCloseTo(steps.get(0).sizes().get(0) * 42 * 42, within(1e-3));
+  }
+
+  @Test
+  void aPartSawnTwiceKeepsItsOffcuts() {
+    String arm =
+        """
+        "arm": { "form": "sawn", "stands-at": [0, 0, 200],
+          "side": [ [0, 0], [300, 0], [300, 20], [150, 30], [0, 20] ],
+          "plan": [ [-20, 0], [20, 0], [40, 150], [20, 300], [-20, 300] ] }""";
+    assertThat(of(chair(arm, ""), "arm"))
+        .extracting(Step::kind)
+        .containsSubsequence(Step.Kind.SAW_FIRST, Step.Kind.SAW_SECOND);
+  }
+}
