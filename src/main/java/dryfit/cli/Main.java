@@ -60,6 +60,7 @@ public final class Main {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
     all.put("fit", () -> new FitCommand(screen));
     all.put("assemble", () -> new AssembleCommand(screen));
+    all.put("angles", () -> new AnglesCommand(screen));
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
@@ -118,6 +119,7 @@ public final class Main {
         "  fit models/harbour-armchair.json",
         "  fit models/harbour-armchair.json --variant low --units in",
         "  assemble models/harbour-armchair.json",
+        "  angles models/kiln-stool.json",
         "  solids models/harbour-armchair.json --to stl",
         "  picture models/harbour-armchair.json --view front",
         "",
@@ -130,7 +132,8 @@ public final class Main {
     @Override
     public void run() {
       throw new ParameterException(
-          spec.commandLine(), "say what to do: fit, assemble, solids, picture, steps or variants");
+          spec.commandLine(),
+          "say what to do: fit, assemble, angles, solids, picture, steps or variants");
     }
   }
 }

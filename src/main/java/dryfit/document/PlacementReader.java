@@ -13,11 +13,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads where a part stands or runs. */
 final class PlacementReader {
   /** The keys of each way of placing. */
-  static final List<String> RUN = List.of("from", "to");
+  static final List<String> RUN =
+      Stream.concat(Stream.of("from", "to"), LeaningRun.KEYS.stream()).toList();
 
   static final List<String> BETWEEN =
       List.of(
@@ -63,6 +65,10 @@ final class PlacementReader {
       return between();
     }
     refuseBeside("from", BETWEEN);
+    if (LeaningRun.isWritten(part)) {
+      part.need("from");
+      return new LeaningRun(context, part).read(spot("from"));
+    }
     if (!part.has("from") && !part.has("to")) {
       missing("“from” and “to”, or “between”");
     } else {

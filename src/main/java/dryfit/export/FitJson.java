@@ -46,6 +46,7 @@ public final class FitJson {
     report.joints().forEach(j -> joints.add(joint(chair, j)));
     ArrayNode parts = root.putArray("parts");
     chair.parts().forEach(p -> parts.add(part(p)));
+    root.set("rakeAndSplay", AngleJson.rakeAndSplay(chair));
     return JsonOut.bytes(root);
   }
 
@@ -94,6 +95,7 @@ public final class FitJson {
     out.set("depthAlong", number(fit.depthAlong()));
     out.set("shoulderWide", degrees(fit.shoulderWide()));
     out.set("shoulderNarrow", degrees(fit.shoulderNarrow()));
+    out.set("angles", AngleJson.angles(chair, joint));
     out.set("glueLong", number(fit.glueLong()));
     out.set("glueOther", number(fit.glueOther()));
     DetailJson.add(out, fit.detail());

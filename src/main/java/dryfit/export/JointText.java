@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
+import dryfit.fit.JointAngles;
 import dryfit.fit.JointFit;
 import dryfit.fit.JointFit.Gap;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ final class JointText {
   private final Chair chair;
   private final TextStyle style;
   private final boolean all;
+  private final AngleText angleText;
 
   /**
    * @param all with every side by itself
@@ -25,6 +27,7 @@ final class JointText {
     this.chair = chair;
     this.style = style;
     this.all = all;
+    this.angleText = new AngleText(style);
   }
 
   /** One block for each joint, or for both of a pair, in the order given. */
@@ -69,14 +72,10 @@ final class JointText {
     row(out, "", who(fit, both));
     row(out, "gaps", gaps(fit));
     fit.wall().ifPresent(w -> row(out, "wall", style.length(w) + wallFace(fit)));
-    String lean = TextStyle.lean(fit.lean());
-    row(out, "lean", lean.equals("square") ? "none, square to the face" : lean);
-    if (!lean.equals("square")) {
-      row(out, "  along", TextStyle.lean(fit.leanAlong()));
-      row(out, "  across", TextStyle.lean(fit.leanAcross()));
-    }
+    JointAngles angles = JointAngles.of(chair, fit.joint());
+    angles.mortise().ifPresent(m -> rows(out, "lean", angleText.lean(m)));
     row(out, "depth", depth(fit));
-    row(out, "shoulder", shoulder(fit));
+    angles.shoulder().ifPresent(s -> rows(out, "shoulder", angleText.shoulder(s)));
     row(out, "glue", glue(fit));
     if (all) {
       DetailText.rows(fit.detail(), style).forEach(r -> row(out, r.name(), r.text()));
@@ -142,18 +141,18 @@ final class JointText {
         : together(List.of(square + " square to the face", along + " along the tenon"));
   }
 
-  private static String shoulder(JointFit fit) {
-    String wide = TextStyle.lean(fit.shoulderWide());
-    String narrow = TextStyle.lean(fit.shoulderNarrow());
-    if (wide.equals("square") && narrow.equals("square")) {
-      return "square both ways";
-    }
-    return "wide face " + wide + "; narrow face " + narrow;
-  }
-
   private String glue(JointFit fit) {
     String text = style.area(fit.glueLong()) + " long grain to long grain";
     return fit.glueOther() > 0 ? text + ", " + style.area(fit.glueOther()) + " end grain" : text;
+  }
+
+  /** Lines that stand under one name; one that begins with blanks keeps them. */
+  private static void rows(List<String> out, String name, List<String> lines) {
+    for (int i = 0; i < lines.size(); i++) {
+      String text = lines.get(i);
+      String kept = text.startsWith("  ") ? KEEP + "" + KEEP + text.strip() : text;
+      row(out, i == 0 ? name : "", kept);
+    }
   }
 
   private static void row(List<String> out, String name, String text) {

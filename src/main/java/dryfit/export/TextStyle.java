@@ -1,9 +1,7 @@
 package dryfit.export;
 
 import dryfit.document.Design;
-import dryfit.measure.Angle;
 import dryfit.measure.Length;
-import dryfit.measure.Tolerances;
 import java.util.Locale;
 
 /**
@@ -40,22 +38,6 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
   String area(double squareMm) {
     return String.format(
         Locale.ROOT, "%.1f cm² (%.2f in²)", squareMm / SQUARE_CM, squareMm / SQUARE_INCH);
-  }
-
-  /** {@code 8.88° off square · 81.12° from the edge · 1 in 6.40}, or that it is square. */
-  static String lean(double radians) {
-    double size = Math.abs(radians);
-    // Less than shows in the two decimals of a degree.
-    if (size <= Math.max(Tolerances.parallel(), Math.toRadians(0.005))) {
-      return "square";
-    }
-    String text =
-        Angle.degrees(size)
-            + " off square · "
-            + Angle.degrees(Math.PI / 2 - size)
-            + " from the edge";
-    double run = 1 / Math.tan(size);
-    return run >= 1 ? text + String.format(Locale.ROOT, " · 1 in %.2f", run) : text;
   }
 
   /** A finding's number in its unit; lengths in the unit of the report. */

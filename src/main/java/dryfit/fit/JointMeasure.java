@@ -21,10 +21,7 @@ final class JointMeasure {
     GlueArea glue = GlueArea.of(assembly, joint);
     double deep = depthAlong(joint, mortised);
 
-    Vec3 along = mortised.part().lengthNear(joint.at());
-    // A tenon into the end of a part: its own length is no direction across the mouth.
-    Vec3 reference =
-        Math.abs(along.dot(joint.mouth().normal())) > 0.9 ? mortised.part().frame().y() : along;
+    Vec3 reference = MortiseAngles.reference(joint, mortised.part());
     Lean lean = Lean.of(joint.entry(), joint.mouth().normal().negated(), reference);
     EndCut shoulder = EndCut.of(joint.mouth().flipped(), tenoned.part().frameNear(joint.at()));
     return new JointFit(

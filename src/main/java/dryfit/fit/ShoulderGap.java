@@ -64,7 +64,7 @@ final class ShoulderGap {
 
   private static void look(
       Joint joint, Placed tenoned, Placed mortised, Box section, int step, List<Sample> found) {
-    Frame f = tenoned.part().frame();
+    Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     for (int i = 0; i < PLACES; i += step) {
       for (int k = 0; k < PLACES; k += step) {

@@ -75,6 +75,22 @@ public record Lean(double rake, double splay) {
   }
 
   /**
+   * The two turns, one after the other, that bring a plumb stick to this lean.
+   *
+   * @param tip first, back about a left-right axis, radians, signed like rake
+   * @param swing then, to the right about a fore-aft axis, radians, signed like splay
+   */
+  public record Turns(double tip, double swing) {}
+
+  /**
+   * The way back from {@link #afterTwoTurns}: what to set on a table that tips and a wedge that
+   * swings. The swing is the splay itself; the tip is less than the rake that the side view shows.
+   */
+  public Turns turns() {
+    return new Turns(Math.atan(Math.tan(rake) * Math.cos(splay)), splay);
+  }
+
+  /**
    * The true angle out of plumb, 0 to pi/2: the one angle to set the bevel to, once it stands on
    * the sight line.
    */
@@ -107,5 +123,14 @@ public record Lean(double rake, double splay) {
   /** The unit direction of the line, pointing up; x right, y back, z up. */
   public Vec3 direction() {
     return new Vec3(Math.tan(splay), Math.tan(rake), 1).unit();
+  }
+
+  /**
+   * The unit direction of a line with this lean against {@code up}, rake counted in the direction
+   * of {@code back}, as in {@link #of(Vec3, Vec3, Vec3)}; it points the way {@code up} does.
+   */
+  public Vec3 direction(Vec3 up, Vec3 back) {
+    Frame level = Frame.of(Vec3.ZERO, up, back);
+    return level.turn(new Vec3(1, Math.tan(rake), -Math.tan(splay))).unit();
   }
 }

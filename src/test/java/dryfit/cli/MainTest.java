@@ -263,4 +263,12 @@ class MainTest {
     Files.delete(details);
     Files.delete(folder);
   }
+
+  @Test
+  void anglesAreToldWhetherOrNotTheChairFits() {
+    Said said = run("angles", "models/kiln-stool.json", "--variant", "thin seat", "--units", "in");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("angles to set out").contains(" in 12");
+    assertThat(run("angles", STOOL, "--units", "cm").code()).isEqualTo(2);
+  }
 }

@@ -242,7 +242,8 @@ public final class TestChair {
             JointPlan.Shoulder.FLAT,
             FIT,
             JointPlan.Role.STRUCTURAL);
-    Vec3 entry = new Vec3(Math.sin(lean), -Math.cos(lean), 0);
+    double outward = hand == Hand.LEFT ? -1 : 1;
+    Vec3 entry = new Vec3(outward * Math.sin(lean), -Math.cos(lean), 0);
     return new Joint(
         plan,
         hand,

@@ -105,4 +105,28 @@ class LeanTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Lean.of(new Vec3(1, 1, 1), Vec3.UP, Vec3.UP));
   }
+
+  @Test
+  void twoTurnsAndTwoViewsConvertBothWays() {
+    for (double rake : new double[] {-0.4, 0, 0.25}) {
+      for (double splay : new double[] {-0.2, 0, 0.3}) {
+        Lean lean = new Lean(rake, splay);
+        Lean again = Lean.afterTwoTurns(lean.turns().tip(), lean.turns().swing());
+        assertThat(again.rake()).isCloseTo(rake, within(1e-12));
+        assertThat(again.splay()).isCloseTo(splay, within(1e-12));
+      }
+    }
+  }
+
+  @Test
+  void aDirectionAgainstASlopingSeatReadsBackTheSame() {
+    Vec3 up = new Vec3(0, 0.07, 1);
+    Vec3 way = new Lean(0.2, -0.1).direction(up, Vec3.BACK);
+    Lean again = Lean.of(way, up, Vec3.BACK);
+    assertThat(again.rake()).isCloseTo(0.2, within(1e-12));
+    assertThat(again.splay()).isCloseTo(-0.1, within(1e-12));
+    assertThat(way.dot(up)).isPositive();
+    Vec3 plumb = new Lean(0.2, -0.1).direction(Vec3.UP, Vec3.BACK);
+    assertThat(plumb.distance(new Lean(0.2, -0.1).direction())).isLessThan(1e-12);
+  }
 }

@@ -50,7 +50,7 @@ final class Planner {
       return;
     }
     Parting parting = found.get();
-    boolean fewer = parting.leaving().cardinality() <= parting.staying().cardinality();
+    boolean fewer = Parting.moves(parting.leaving(), parting.staying());
     BitSet moved = fewer ? parting.leaving() : parting.staying();
     BitSet onto = fewer ? parting.staying() : parting.leaving();
     apart(onto);

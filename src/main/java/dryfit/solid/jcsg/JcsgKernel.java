@@ -12,6 +12,7 @@ import dryfit.solid.KernelFailure;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.FutureTask;
 
 /** Booleans by JCSG, repaired and checked; see the package. Thread-safe. */
@@ -31,12 +32,34 @@ public final class JcsgKernel implements Kernel {
     thread.setDaemon(true);
     thread.start();
     try {
+      ForkJoinPool.managedBlock(new Wait(task));
       return task.get();
     } catch (ExecutionException e) {
       throw failure(e.getCause(), what);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new KernelFailure("interrupted", what, e);
+    }
+  }
+
+  /**
+   * A worker that waits here makes room for another: JCSG splits its own work over the same pool,
+   * and would never end if all its workers waited for it.
+   */
+  private record Wait(FutureTask<Mesh> task) implements ForkJoinPool.ManagedBlocker {
+    @Override
+    public boolean block() throws InterruptedException {
+      try {
+        task.get();
+      } catch (ExecutionException e) {
+        return true;
+      }
+      return true;
+    }
+
+    @Override
+    public boolean isReleasable() {
+      return task.isDone();
     }
   }
 

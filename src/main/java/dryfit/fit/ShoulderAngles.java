@@ -1,0 +1,139 @@
+package dryfit.fit;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.document.PartPlan;
+import dryfit.geometry.Box;
+import dryfit.geometry.EndCut;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Plane;
+import dryfit.geometry.Vec3;
+import dryfit.measure.BenchAngle;
+import dryfit.measure.Tolerances;
+import dryfit.solid.Convex;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The shoulder of a joint as it is set out on the tenoned part.
+ *
+ * @param offSquare the whole angle between the shoulder and a square one
+ * @param longest the corner, edge or side at which the part is longest; empty where it is square
+ * @param wide the line on its two wider faces; none on a round part
+ * @param narrow the line on the two others; none on a round part
+ * @param saw the saw's setting with the stock flat on a wider face; none on a round part
+ */
+public record ShoulderAngles(
+    BenchAngle offSquare,
+    String longest,
+    Optional<KnifeLine> wide,
+    Optional<KnifeLine> narrow,
+    Optional<SawSet> saw) {
+
+  /** Words that a maker would rather have facing up, the first that the stock has. */
+  private static final List<String> UP = List.of("outside", "front", "top", "right");
+
+  static ShoulderAngles of(Chair chair, Joint joint) {
+    Part part = chair.parts().get(joint.tenoned());
+    Frame f = part.frame();
+    EndCut cut = EndCut.of(joint.mouth().flipped(), f);
+    PartSides sides = PartSides.of(chair, part, joint.hand());
+    Vec3 longY = cut.longerPerWidth() < 0 ? f.y().negated() : f.y();
+    Vec3 longZ = cut.longerPerThickness() < 0 ? f.z().negated() : f.z();
+    BenchAngle off = BenchAngle.of(cut.offSquare());
+    if (isRound(part)) {
+      Vec3 out = joint.atStart() ? f.x().negated() : f.x();
+      Vec3 longSide = joint.mouth().normal().across(out);
+      return new ShoulderAngles(
+          off,
+          off.isSquare() ? "" : sides.compass(longSide),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+    }
+    Box section = section(part, joint);
+    double width = section.size().y();
+    double thickness = section.size().z();
+    KnifeLine acrossWidth = line(sides, f.z(), longY, BenchAngle.of(cut.onWideFace()), width);
+    KnifeLine through = line(sides, f.y(), longZ, BenchAngle.of(cut.onNarrowFace()), thickness);
+    // A part laid flat in the chair, an arm, is written with its greater size as the thickness.
+    boolean flat = thickness > width + Tolerances.contact();
+    Vec3 away = joint.atStart() ? f.x().negated() : f.x();
+    SawSet saw =
+        flat
+            ? saw(sides, cut.onEdge(), away, f.y(), longZ, longY)
+            : saw(sides, cut.flat(), away, f.z(), longY, longZ);
+    KnifeLine wide = flat ? through : acrossWidth;
+    KnifeLine narrow = flat ? acrossWidth : through;
+    return new ShoulderAngles(
+        off,
+        longest(acrossWidth, through),
+        Optional.of(wide),
+        Optional.of(narrow),
+        Optional.of(saw));
+  }
+
+  private static boolean isRound(Part part) {
+    return part.plan() instanceof PartPlan.Turned
+        || part.plan() instanceof PartPlan.Straight straight
+            && straight.section() instanceof PartPlan.Section.Round;
+  }
+
+  private static KnifeLine line(
+      PartSides sides, Vec3 face, Vec3 longEdge, BenchAngle angle, double size) {
+    String one = sides.nearest(face);
+    String other = sides.nearest(face.negated());
+    boolean swap = UP.contains(other);
+    return new KnifeLine(
+        swap ? other : one,
+        swap ? one : other,
+        sides.nearest(longEdge),
+        sides.nearest(longEdge.negated()),
+        angle,
+        angle.over(size));
+  }
+
+  private static String longest(KnifeLine wide, KnifeLine narrow) {
+    if (wide.angle().isSquare()) {
+      return narrow.angle().isSquare() ? "" : narrow.longEdge();
+    }
+    return narrow.angle().isSquare() ? wide.longEdge() : wide.longEdge() + " " + narrow.longEdge();
+  }
+
+  private static SawSet saw(
+      PartSides sides, EndCut.SawSetting set, Vec3 away, Vec3 face, Vec3 longEdge, Vec3 longFace) {
+    Vec3 up = UP.contains(sides.nearest(face)) ? face : face.negated();
+    // Looking down on the stock with its end pointing away, this is the right-hand side.
+    Vec3 right = away.cross(up);
+    return new SawSet(
+        sides.nearest(up),
+        BenchAngle.of(set.mitre()),
+        BenchAngle.of(set.tilt()),
+        longEdge.dot(right) > 0,
+        longFace.dot(up) > 0);
+  }
+
+  /** The extent of the part a little behind its shoulder, own frame. */
+  private static Box section(Part part, Joint joint) {
+    Vec3 n = part.frame().localDirection(joint.mouth().normal());
+    double reach =
+        part.blank().width() * Math.abs(n.y()) + part.blank().thickness() * Math.abs(n.z());
+    double back = reach / Math.abs(n.x()) + 1;
+    double x = part.frame().local(joint.at()).x() + (joint.atStart() ? back : -back);
+    Plane behind = new Plane(Vec3.RIGHT, x + 1);
+    Plane before = new Plane(Vec3.RIGHT.negated(), 1 - x);
+    List<Vec3> corners =
+        part.bodyCells().stream()
+            .flatMap(c -> c.clipped(behind).stream())
+            .flatMap(c -> c.clipped(before).stream())
+            .map(Convex::points)
+            .flatMap(List::stream)
+            .toList();
+    if (corners.isEmpty()) {
+      Vec3 half = new Vec3(0, part.blank().width() / 2, part.blank().thickness() / 2);
+      return Box.around(List.of(half, half.negated()));
+    }
+    return Box.around(corners);
+  }
+}
