@@ -173,7 +173,7 @@ public final class Draft {
 
   /** Replaces the whole text by one that need not be sound: the maker may be writing. */
   public Reading<Document> text(String what, String text) {
-    String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    String plain = ChairFile.of(text).text();
     if (!plain.equals(now.text())) {
       step(what, plain, now.variant(), DocumentReader.read(name, plain));
     }

@@ -23,7 +23,7 @@ public sealed interface WrittenFiles {
 
     /** The disk did not take it. */
     static Failed of(Path path, IOException e) {
-      return new Failed(path, reason(e), Exit.USAGE);
+      return new Failed(path, WrittenFiles.reason(e), Exit.USAGE);
     }
 
     /** It would not have been sound. */

@@ -22,7 +22,7 @@ public record ChairFile(String text, boolean marked) {
   private static final char MARK = '\uFEFF';
 
   /** A text as a file may begin with it. */
-  static ChairFile of(String text) {
+  public static ChairFile of(String text) {
     return !text.isEmpty() && text.charAt(0) == MARK
         ? new ChairFile(text.substring(1), true)
         : new ChairFile(text, false);
