@@ -6,11 +6,13 @@ import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
 import dryfit.geometry.Plane;
+import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
@@ -45,7 +47,7 @@ public final class ChairBuilder {
     this.design = design;
     this.shelf = shelf;
     this.joinery = new Joinery(shelf, design.joints());
-    this.stocks = new StockMaker(design);
+    this.stocks = new StockMaker(design, shelf.kernel());
   }
 
   /**
@@ -77,6 +79,7 @@ public final class ChairBuilder {
     Map<String, Integer> indices = indices();
 
     List<Made> made = new ArrayList<>();
+    Pieces pieces = new Pieces(indices.size());
     JointInstances instances = new JointInstances(design, stocks);
     for (JointPlan plan : design.joints()) {
       if (!instances.canBeMade(plan)) {
@@ -85,22 +88,24 @@ public final class ChairBuilder {
       attempt(
           () -> {
             for (Instance i : instances.of(plan)) {
-              made.add(
+              made.addAll(
                   JointMaker.make(
                       i,
                       jointLabel(i),
                       indices.get(key(i.tenoned().name(), i.tenoned().hand())),
-                      indices.get(key(i.mortised().name(), i.mortised().hand()))));
+                      indices.get(key(i.mortised().name(), i.mortised().hand())),
+                      pieces));
             }
           });
     }
     List<Made> joints = new ArrayList<>();
     attempt(() -> joints.addAll(Mitres.cut(made)));
 
-    Map<String, Csg> bodies = bodies(placed, joints);
+    Map<String, Csg> bodies = bodies(placed, indices, joints);
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
+    List<Joint> all = new ArrayList<>(joints.stream().map(Made::joint).toList());
     if (problems.isEmpty()) {
-      fillPanels(placed, bodies, cuts);
+      fillPanels(placed, bodies, cuts, indices, all);
       drivePins(joints, placed, bodies, cuts);
     }
     if (problems.isEmpty()) {
@@ -109,18 +114,22 @@ public final class ChairBuilder {
     if (!problems.isEmpty()) {
       return new Reading.Refused<>(problems);
     }
+    List<String> order = new ArrayList<>(indices.keySet());
     for (Made m : joints) {
-      Stock into = m.of().mortised();
+      String into = order.get(m.joint().mortised());
       for (Convex tool : m.joint().mortise()) {
-        cuts.computeIfAbsent(key(into.name(), into.hand()), k -> new ArrayList<>())
-            .add(tool.localTo(into.frame()).asLeaf(m.joint().plan().pointer()));
+        cuts.computeIfAbsent(into, k -> new ArrayList<>())
+            .add(tool.localTo(placed.get(into).frame()).asLeaf(m.joint().plan().pointer()));
       }
     }
+    for (Stock piece : pieces.all()) {
+      String key = key(piece.name(), piece.hand());
+      order.add(key);
+      placed.put(key, piece);
+      bodies.put(key, shelf.canonical(piece.shape()));
+    }
     return new Reading.Accepted<>(
-        new Chair(
-            design,
-            parts(List.copyOf(indices.keySet()), placed, bodies, cuts),
-            unambiguous(joints.stream().map(Made::joint).toList())));
+        new Chair(design, parts(order, placed, bodies, cuts), unambiguous(all)));
   }
 
   private void attempt(Runnable step) {
@@ -161,13 +170,15 @@ public final class ChairBuilder {
   /** A body, or why there is none. */
   private record Tried(String key, Csg body, Refusal refusal) {}
 
-  private Map<String, Csg> bodies(Map<String, Stock> placed, List<Made> joints) {
+  private Map<String, Csg> bodies(
+      Map<String, Stock> placed, Map<String, Integer> indices, List<Made> joints) {
     List<Tried> tried =
         List.copyOf(placed.keySet()).parallelStream()
             .map(
                 key -> {
                   try {
-                    return new Tried(key, shelf.canonical(body(placed.get(key), joints)), null);
+                    Csg body = body(placed.get(key), indices.get(key), joints);
+                    return new Tried(key, shelf.canonical(body), null);
                   } catch (Refusal refusal) {
                     return new Tried(key, null, refusal);
                   }
@@ -184,26 +195,31 @@ public final class ChairBuilder {
     return bodies;
   }
 
-  private Csg body(Stock stock, List<Made> joints) {
+  private Csg body(Stock stock, int index, List<Made> joints) {
     Csg shape = stock.shape();
     String origin = stock.plan().common().pointer();
     List<Csg> tenons = new ArrayList<>();
-    String own = key(stock.name(), stock.hand());
     boolean startDone = false;
     boolean endDone = false;
     for (Made m : joints) {
-      if (!key(m.of().tenoned().name(), m.of().tenoned().hand()).equals(own)) {
+      if (m.joint().tenoned() != index) {
         continue;
       }
-      startDone |= m.of().atStart();
-      endDone |= !m.of().atStart();
+      boolean atEnd = m.joint().plan().tenon().end() != JointPlan.End.MIDDLE;
+      startDone |= atEnd && m.of().atStart();
+      endDone |= atEnd && !m.of().atStart();
       for (Plane plane : m.trim()) {
-        shape = Shapes.trimmed(shape, stock.frame().local(plane), origin);
+        shape = trimmed(shape, stock, m.of().atStart(), plane, origin);
       }
       if (m.joint().plan().shoulder() == Shoulder.SCRIBED) {
         shape = scribed(shape, stock, m, origin);
       }
       String pointer = m.joint().plan().pointer();
+      shape =
+          shape.minus(
+              m.cutAway().stream()
+                  .<Csg>map(c -> c.localTo(stock.frame()).asLeaf(pointer))
+                  .toList());
       m.bodyTenon().forEach(c -> tenons.add(c.localTo(stock.frame()).asLeaf(pointer)));
     }
     for (Stock.ButtedEnd butt : stock.butted()) {
@@ -217,9 +233,15 @@ public final class ChairBuilder {
   private Csg butted(Csg shape, Stock stock, Stock.ButtedEnd butt, String origin) {
     Stock other = stocks.stock(butt.part(), butt.hand());
     return Meeting.of(stock, butt.atStart(), other)
-        .map(m -> m.landing(stock, other).flipped())
-        .map(plane -> Shapes.trimmed(shape, stock.frame().local(plane), origin))
+        .map(m -> m.landing(other).flipped())
+        .map(plane -> trimmed(shape, stock, butt.atStart(), plane, origin))
         .orElse(shape);
+  }
+
+  /** An end cut to a plane of chair space. */
+  private static Csg trimmed(Csg shape, Stock stock, boolean atStart, Plane plane, String origin) {
+    return Shapes.trimmed(
+        shape, stock.frame().local(plane), p -> stock.isNearEnd(atStart, p), origin);
   }
 
   /** Coped: what is inside the other part goes, after the end is cut off in the middle of it. */
@@ -231,16 +253,8 @@ public final class ChairBuilder {
             .map(CellRay.Entry::out)
             .orElse(1.0);
     Plane middle = j.mouth().moved(-out / 2 * -j.entry().dot(j.mouth().normal()));
-    Csg shorter =
-        Shapes.trimmed(
-            shape,
-            stock
-                .frame()
-                .local(
-                    middle.normal().dot(stock.outward(j.atStart())) > 0
-                        ? middle
-                        : middle.flipped()),
-            origin);
+    boolean outward = middle.normal().dot(stock.outward(j.atStart())) > 0;
+    Csg shorter = trimmed(shape, stock, j.atStart(), outward ? middle : middle.flipped(), origin);
     return shorter.minus(
         List.of(Shapes.localTo(Shapes.placed(other.shape(), other.frame()), stock.frame())));
   }
@@ -248,13 +262,17 @@ public final class ChairBuilder {
   // ---- panels ----
 
   private void fillPanels(
-      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> cuts) {
+      Map<String, Stock> placed,
+      Map<String, Csg> bodies,
+      Map<String, List<Csg>> cuts,
+      Map<String, Integer> indices,
+      List<Joint> joints) {
     for (PartPlan plan : design.parts()) {
       if (!(plan instanceof PartPlan.Panel panel) || !StockMaker.isLate(panel)) {
         continue;
       }
       for (Hand hand : plan.common().pair() ? List.of(Hand.RIGHT, Hand.LEFT) : List.of(Hand.NONE)) {
-        attempt(() -> fillPanel(panel, hand, placed, bodies, cuts));
+        attempt(() -> fillPanel(panel, hand, placed, bodies, cuts, indices, joints));
       }
     }
   }
@@ -264,7 +282,9 @@ public final class ChairBuilder {
       Hand hand,
       Map<String, Stock> placed,
       Map<String, Csg> bodies,
-      Map<String, List<Csg>> cuts) {
+      Map<String, List<Csg>> cuts,
+      Map<String, Integer> indices,
+      List<Joint> joints) {
     List<PanelFiller.Around> around = new ArrayList<>();
     boolean loose = panel.shape() instanceof PartPlan.PanelShape.DropsInto;
     for (PartRef ref :
@@ -294,7 +314,17 @@ public final class ChairBuilder {
     PanelFiller.Filled filled = PanelFiller.fill(panel, hand, around, shelf);
     placed.put(key(panel.name(), hand), filled.stock());
     bodies.put(key(panel.name(), hand), shelf.canonical(filled.stock().shape()));
+    List<Convex> groove = Cells.of(filled.groove());
     for (PanelFiller.Around a : around) {
+      GrooveMaker.of(
+              panel,
+              filled.stock(),
+              groove,
+              a,
+              design.fit(),
+              indices.get(key(panel.name(), hand)),
+              indices.get(key(a.stock().name(), a.stock().hand())))
+          .ifPresent(joint -> joints.add(joint.labelled(handed(joint))));
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
     }
@@ -368,6 +398,7 @@ public final class ChairBuilder {
 
   private Part part(Stock stock, Joinery.Work work, Solid solid) {
     List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
+    PartCuts.Oversize oversize = stock.plan().common().cuts().oversize();
     return new Part(
         stock.plan(),
         stock.hand(),
@@ -376,12 +407,20 @@ public final class ChairBuilder {
         work.body(),
         bodyCells,
         solid,
-        Part.Blank.around(bodyCells, stock.plan().common().cuts().oversize()),
-        stock.grain());
+        stock
+            .bent()
+            .map(e -> e.blank(bodyCells, oversize))
+            .orElseGet(() -> Part.Blank.around(bodyCells, oversize)),
+        stock.grain(),
+        stock.bent().map(BentEnds::bend));
   }
 
   private String label(Stock stock) {
     return stock.name() + handWord(stock.hand(), " ");
+  }
+
+  private String handed(Joint joint) {
+    return joint.label() + handWord(joint.hand(), ", ");
   }
 
   private String jointLabel(Instance i) {

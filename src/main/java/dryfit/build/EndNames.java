@@ -22,6 +22,7 @@ final class EndNames {
       case LEFT -> further(from.x() - to.x(), start);
       case OUTER -> further(Math.abs(to.x()) - Math.abs(from.x()), start);
       case INNER -> further(Math.abs(from.x()) - Math.abs(to.x()), start);
+      case MIDDLE -> false;
     };
   }
 

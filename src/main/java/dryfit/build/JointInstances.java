@@ -34,6 +34,10 @@ final class JointInstances {
     EndRef tenon = plan.tenon();
     for (Hand hand : hands(tenon)) {
       Stock stock = parts.stock(tenon.part(), hand);
+      if (tenon.end() == JointPlan.End.MIDDLE) {
+        out.add(instance(plan, stock, false));
+        continue;
+      }
       Vec3 from = stock.endPoint(true);
       Vec3 to = stock.endPoint(false);
       boolean start = EndNames.names(tenon.end(), true, from, to);
@@ -91,6 +95,9 @@ final class JointInstances {
   private Instance instance(JointPlan plan, Stock tenoned, boolean atStart) {
     PartRef into = plan.into();
     Vec3 end = tenoned.endPoint(atStart);
+    if (plan.tenon().end() == JointPlan.End.MIDDLE) {
+      end = end.midway(tenoned.endPoint(true));
+    }
     Hand side = side(end);
     Hand mortisedHand = Hand.NONE;
     if (isPair(into.part())) {

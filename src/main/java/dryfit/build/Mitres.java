@@ -80,25 +80,10 @@ final class Mitres {
 
   private static Made cut(Made made, Plane plane) {
     Joint j = made.joint();
+    Joint shorter =
+        j.withTenons(j.tenons().stream().map(t -> t.withWood(clipped(t.wood(), plane))).toList());
     return new Made(
-        made.of(),
-        new Joint(
-            j.plan(),
-            j.hand(),
-            j.label(),
-            j.tenoned(),
-            j.atStart(),
-            j.mortised(),
-            j.mouth(),
-            j.at(),
-            j.entry(),
-            j.thick(),
-            j.wide(),
-            j.length(),
-            clipped(j.tenon(), plane),
-            j.mortise()),
-        clipped(made.bodyTenon(), plane),
-        made.trim());
+        made.of(), shorter, clipped(made.bodyTenon(), plane), made.trim(), made.cutAway());
   }
 
   private static List<Convex> clipped(List<Convex> cells, Plane plane) {

@@ -2,6 +2,7 @@ package dryfit.build;
 
 import dryfit.build.JointInstances.Instance;
 import dryfit.document.JointPlan;
+import dryfit.document.JointSizes;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 
@@ -20,16 +21,16 @@ record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double 
    */
   static TenonAxes of(Instance i, Meeting meeting, Plane mouth, Vec3 entry, Vec3 out) {
     Stock t = i.tenoned();
-    Vec3 y = t.frame().y();
-    Vec3 z = t.frame().z();
+    Vec3 y = meeting.end().y();
+    Vec3 z = meeting.end().z();
     Vec3 thick = z.across(entry).unit();
     Vec3 wide = thick.cross(entry);
     wide = wide.dot(y) < 0 ? wide.negated() : wide;
 
     Stock.Section s = meeting.section();
     JointPlan plan = i.plan();
-    double w = plan.width().orElse(plan.diameter().orElse(s.width()));
-    double th = plan.thickness().orElse(plan.diameter().orElse(s.thickness()));
+    double w = span(plan, true, plan.width().orElse(plan.diameter().orElse(s.width())));
+    double th = span(plan, false, plan.thickness().orElse(plan.diameter().orElse(s.thickness())));
     double midY = (s.y0() + s.y1()) / 2;
     double midZ = (s.z0() + s.z1()) / 2;
     double yc = midY;
@@ -50,6 +51,23 @@ record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double 
     Vec3 onAxis = meeting.at().plus(y.times(yc - midY)).plus(z.times(zc - midZ));
     Vec3 at = onAxis.plus(out.times(mouth.along(onAxis, out)));
     return new TenonAxes(at, entry, thick, wide, s.y1() - yc, s.y0() - yc);
+  }
+
+  /** What all the tenons take across the width, or the thickness, of the part. */
+  private static double span(JointPlan plan, boolean above, double one) {
+    return plan.row().above() == above ? plan.row().span(one) : one;
+  }
+
+  /**
+   * The axes of one tenon in a row about these, in the plane of the mouth.
+   *
+   * @param size of one along the row
+   */
+  TenonAxes inRow(JointSizes.Row row, int index, double size, Plane mouth) {
+    double aside = (index - (row.count() - 1) / 2.0) * (size + row.gap());
+    Vec3 moved = at.plus((row.above() ? wide : thick).times(aside));
+    return new TenonAxes(
+        moved.plus(entry.times(mouth.along(moved, entry))), entry, thick, wide, top, bottom);
   }
 
   /** From the tenon's edge (half width {@code w}) to the part's top or bottom edge. */

@@ -2,7 +2,6 @@ package dryfit.build;
 
 import dryfit.build.JointInstances.Instance;
 import dryfit.document.JointPlan;
-import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.measure.Tolerances;
 import java.util.Locale;
@@ -29,12 +28,22 @@ final class TenonRoom {
           "draw it at least that much longer");
     }
     JointPlan plan = i.plan();
-    if (plan.kind() != Kind.HOUSING && plan.shoulder() != Shoulder.NONE) {
-      double thick = plan.thickness().orElseGet(() -> plan.diameter().orElseThrow());
-      double wide = plan.width().orElseGet(() -> plan.diameter().orElseThrow());
-      boolean round = plan.kind() == Kind.ROUND_TENON;
-      fits(plan, round ? "diameter" : "thickness", thick, meeting.section().thickness());
-      fits(plan, round ? "diameter" : "width", wide, meeting.section().width());
+    boolean sized = plan.diameter().isPresent() || plan.thickness().isPresent();
+    if (sized && plan.shoulder() != Shoulder.NONE) {
+      boolean round = plan.diameter().isPresent();
+      boolean above = plan.row().above();
+      double thick = plan.diameter().orElseGet(() -> plan.thickness().orElseThrow());
+      double wide = plan.diameter().orElseGet(() -> plan.width().orElse(0));
+      fits(
+          plan,
+          round ? "diameter" : "thickness",
+          above ? thick : plan.row().span(thick),
+          meeting.section().thickness());
+      fits(
+          plan,
+          round ? "diameter" : "width",
+          above ? plan.row().span(wide) : wide,
+          meeting.section().width());
     }
   }
 

@@ -49,6 +49,11 @@ final class Limits {
     return 2000;
   }
 
+  /** Tenons, dowels, screws or wedges in one joint. */
+  static int row() {
+    return 20;
+  }
+
   /** Characters of an expression. */
   static int expression() {
     return 500;

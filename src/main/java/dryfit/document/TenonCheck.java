@@ -32,7 +32,7 @@ final class TenonCheck {
   static void check(
       JointPlan joint, Json.Obj node, Map<String, PartPlan> parts, Problems problems) {
     if (parts.get(joint.tenon().part()) instanceof PartPlan.Straight part
-        && joint.kind() != JointPlan.Kind.HOUSING) {
+        && (joint.diameter().isPresent() || joint.thickness().isPresent())) {
       new TenonCheck(problems, node, joint).against(part.section());
     }
   }
@@ -46,22 +46,25 @@ final class TenonCheck {
   }
 
   private void against(double sectionDiameter) {
+    JointSizes.Row row = joint.row();
     if (joint.diameter().isPresent()) {
-      size("diameter", joint.diameter().getAsDouble(), sectionDiameter, "the part's diameter");
+      double span = row.span(joint.diameter().getAsDouble());
+      size("diameter", span, sectionDiameter, "the part's diameter");
     } else {
-      double corner = Math.hypot(joint.thickness().orElseThrow(), joint.width().orElseThrow());
+      double corner = Math.hypot(thickness(Double.NaN), width(sectionDiameter));
       size("width", corner, sectionDiameter, "the part's diameter, corner to corner");
     }
   }
 
   private void against(Section.Rectangle section) {
-    double thickness = joint.diameter().orElseGet(() -> joint.thickness().orElseThrow());
-    double width = joint.diameter().orElseGet(() -> joint.width().orElseThrow());
+    double thickness = thickness(section.thickness());
+    double width = width(section.width());
     boolean round = joint.diameter().isPresent();
     String key = round ? "diameter" : "thickness";
     boolean thickFits = size(key, thickness, section.thickness(), "the part's thickness");
     boolean wideFits =
-        size(round ? "diameter" : "width", width, section.width(), "the part's width");
+        joint.kind() == JointPlan.Kind.BRIDLE
+            || size(round ? "diameter" : "width", width, section.width(), "the part's width");
     if (thickFits && wideFits) {
       place("from-top", joint.place().fromTop(), width, section.width());
       place("from-bottom", joint.place().fromBottom(), width, section.width());
@@ -69,6 +72,18 @@ final class TenonCheck {
       place("from-inside", joint.place().fromInside(), thickness, section.thickness());
       joint.haunch().ifPresent(haunch -> haunch(haunch, section.width() - width));
     }
+  }
+
+  /** What all the tenons of the joint take of the part's thickness. */
+  private double thickness(double whole) {
+    double one = joint.diameter().orElseGet(() -> joint.thickness().orElse(whole));
+    return joint.row().above() ? one : joint.row().span(one);
+  }
+
+  /** What they take of its width; a bridle takes all of it. */
+  private double width(double whole) {
+    double one = joint.diameter().orElseGet(() -> joint.width().orElse(whole));
+    return joint.row().above() ? joint.row().span(one) : one;
   }
 
   private boolean size(String key, double size, double whole, String what) {

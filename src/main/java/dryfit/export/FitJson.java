@@ -11,9 +11,11 @@ import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.document.Hand;
+import dryfit.document.JointSizes;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import dryfit.fit.JointFit;
+import dryfit.fit.Slant;
 import dryfit.geometry.Box;
 import java.util.Locale;
 import tools.jackson.databind.JsonNode;
@@ -98,7 +100,33 @@ public final class FitJson {
     out.set("angles", AngleJson.angles(chair, joint));
     out.set("glueLong", number(fit.glueLong()));
     out.set("glueOther", number(fit.glueOther()));
+    out.put("count", joint.tenons().size());
+    out.set("pieces", texts(chair.pieces(joint)));
+    out.set("slant", Slant.of(chair, joint).map(FitJson::slant).orElseGet(NODES::nullNode));
+    out.set("wedges", joint.plan().wedges().map(FitJson::wedges).orElseGet(NODES::nullNode));
     DetailJson.add(out, fit.detail());
+    return out;
+  }
+
+  private static JsonNode slant(Slant s) {
+    ObjectNode out = NODES.objectNode();
+    out.put("angled", s.leaningMortise() ? "mortise" : "tenon");
+    out.set("angle", degrees(s.angle()));
+    out.set("shift", number(s.shift()));
+    out.set("wholeFibres", number(s.wholeFibres()));
+    out.set("stockNeeded", number(s.stockNeeded()));
+    out.set("stockThere", number(s.stockThere()));
+    out.set("squareEntry", number(s.squareEntry()));
+    out.put("first", s.firstFrames());
+    return out;
+  }
+
+  private static JsonNode wedges(JointSizes.Wedges w) {
+    ObjectNode out = NODES.objectNode();
+    out.put("count", w.count());
+    out.set("thickness", number(w.kerf() + w.swell()));
+    out.set("spread", number(w.spread()));
+    out.set("flare", number(w.flare().orElse(w.spread())));
     return out;
   }
 

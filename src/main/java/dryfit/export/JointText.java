@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.JointAngles;
 import dryfit.fit.JointFit;
 import dryfit.fit.JointFit.Gap;
@@ -68,15 +69,23 @@ final class JointText {
     List<String> out = new ArrayList<>();
     String hand = both ? "both hands" : printed(fit.joint().label(), fit.joint().hand());
     String title = fit.joint().name() + (hand.isEmpty() ? "" : ", " + hand);
+    if (chair.isHeldByPieces(fit.joint())) {
+      title += ", in " + chair.parts().get(fit.joint().mortised()).name();
+    }
     out.add(title + "  (" + plan.kind().word().replace('-', ' ') + ")");
     row(out, "", who(fit, both));
+    new KindText(chair, style).rows(fit.joint()).forEach(r -> row(out, r.name(), r.text()));
     row(out, "gaps", gaps(fit));
     fit.wall().ifPresent(w -> row(out, "wall", style.length(w) + wallFace(fit)));
     JointAngles angles = JointAngles.of(chair, fit.joint());
     angles.mortise().ifPresent(m -> rows(out, "lean", angleText.lean(m)));
-    row(out, "depth", depth(fit));
+    if (plan.kind() != Kind.GLUED) {
+      row(out, "depth", depth(fit));
+    }
     angles.shoulder().ifPresent(s -> rows(out, "shoulder", angleText.shoulder(s)));
-    row(out, "glue", glue(fit));
+    if (fit.glueLong() + fit.glueOther() > 0) {
+      row(out, plan.kind() == Kind.SCREWED ? "contact" : "glue", glue(fit));
+    }
     if (all) {
       DetailText.rows(fit.detail(), style).forEach(r -> row(out, r.name(), r.text()));
     }
@@ -99,6 +108,15 @@ final class JointText {
   private String who(JointFit fit, boolean both) {
     Part tenoned = chair.parts().get(fit.joint().tenoned());
     Part mortised = chair.parts().get(fit.joint().mortised());
+    if (chair.isHeldByPieces(fit.joint())) {
+      String pieces = fit.joint().tenons().size() == 1 ? "the same piece" : "the same pieces";
+      return pieces + ", into " + (both ? mortised.name() : mortised.label());
+    }
+    if (fit.joint().plan().tenon().end() == JointPlan.End.MIDDLE) {
+      return both
+          ? tenoned.name() + ", to " + mortised.name()
+          : tenoned.label() + ", to " + mortised.label();
+    }
     boolean oneBetweenTwo = fit.joint().plan().tenon().end() == JointPlan.End.BOTH && both;
     String end = oneBetweenTwo ? "both ends" : chair.endWord(fit.joint()) + " end";
     return both

@@ -43,7 +43,9 @@ final class ClearanceCheck implements Check {
             .joint(joint)
             .atLeast(0, least)
             .says(
-                "The tenon of \""
+                "The "
+                    + Words.goesIn(joint)
+                    + " of \""
                     + joint.label()
                     + "\" does not go in: at the "
                     + where
@@ -55,14 +57,18 @@ final class ClearanceCheck implements Check {
   }
 
   private static void cheek(Assembly assembly, JointFit fit, List<Finding> out) {
+    Kind kind = fit.joint().plan().kind();
     OptionalDouble least = fit.cheek().least();
-    if (least.isEmpty() || least.getAsDouble() < -Tolerances.contact()) {
+    if (kind == Kind.GROOVE
+        || kind == Kind.NOTCH
+        || least.isEmpty()
+        || least.getAsDouble() < -Tolerances.contact()) {
       return;
     }
     Joint joint = fit.joint();
     double greatest = fit.cheek().greatest().orElseThrow();
     // Round tenons and holes are made of facets, which may stand against each other by so much.
-    double facets = joint.plan().kind() == Kind.ROUND_TENON ? Tolerances.facet() : 0;
+    double facets = joint.plan().diameter().isPresent() ? Tolerances.facet() : 0;
     double spare = facets + Tolerances.contact();
     Design design = assembly.chair().design();
     Limit room = Limit.of(design, FitLimit.CHEEK_GAP_LEAST, joint);

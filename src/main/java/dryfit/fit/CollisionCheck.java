@@ -2,6 +2,8 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.build.Tenon;
+import dryfit.document.JointPlan.Kind;
 import dryfit.document.PartPlan;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.Finding.Severity;
@@ -58,14 +60,26 @@ final class CollisionCheck implements Check {
     return cells.stream().filter(c -> c.bounds().meets(bounds)).toList();
   }
 
+  /**
+   * Whether a tenon is cut from the one part and goes into the other. Loose tenons, dowels and
+   * wedges are parts of their own, held against their holes like any other wood.
+   */
+  private static boolean isBetween(Assembly assembly, Tenon t, int into, int i, int k) {
+    boolean between = t.part() == i && into == k || t.part() == k && into == i;
+    return between && !assembly.part(t.part()).part().isPiece();
+  }
+
   /** Without what lies in a joint that the two have with each other. */
   private static List<Convex> outsideTheirJoints(
       Assembly assembly, List<Convex> cells, int i, int k) {
     List<Convex> holes =
         assembly.chair().joints().stream()
-            .filter(
-                j -> j.tenoned() == i && j.mortised() == k || j.tenoned() == k && j.mortised() == i)
-            .flatMap(j -> Stream.concat(j.mortise().stream(), j.tenon().stream()))
+            .filter(j -> j.plan().kind() != Kind.GROOVE && j.plan().kind() != Kind.NOTCH)
+            .flatMap(
+                j ->
+                    j.tenons().stream()
+                        .filter(t -> isBetween(assembly, t, j.mortised(), i, k))
+                        .flatMap(t -> Stream.concat(t.hole().stream(), t.wood().stream())))
             .toList();
     return holes.isEmpty() ? cells : dryfit.solid.Cells.minus(cells, holes);
   }
@@ -141,11 +155,13 @@ final class CollisionCheck implements Check {
     List<Joint> mine = new ArrayList<>();
     List<Joint> theirs = new ArrayList<>();
     for (Joint j : assembly.chair().joints()) {
-      if (j.tenon().stream().anyMatch(c -> c.contains(place))) {
-        if (j.tenoned() == i) {
-          mine.add(j);
-        } else if (j.tenoned() == k) {
-          theirs.add(j);
+      for (Tenon t : j.tenons()) {
+        if (t.wood().stream().anyMatch(c -> c.contains(place))) {
+          if (t.part() == i) {
+            mine.add(j);
+          } else if (t.part() == k) {
+            theirs.add(j);
+          }
         }
       }
     }

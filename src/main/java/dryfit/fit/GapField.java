@@ -52,13 +52,16 @@ final class GapField {
   /** Each side that anything faces: cheeks, edges, bottom. */
   List<SideGap> sides() {
     List<SideGap> out = new ArrayList<>();
-    if (joint.plan().kind() == Kind.ROUND_TENON) {
+    if (joint.plan().diameter().isPresent()) {
       round().ifPresent(out::add);
     } else {
       beside(joint.thick(), joint.wide(), true, out);
-      beside(joint.wide(), joint.thick(), false, out);
+      if (joint.plan().kind() != Kind.GROOVE) {
+        // Along a groove there is nothing to meet.
+        beside(joint.wide(), joint.thick(), false, out);
+      }
     }
-    if (!joint.plan().through()) {
+    if (!joint.through()) {
       bottom().ifPresent(out::add);
     }
     return out;
@@ -83,7 +86,7 @@ final class GapField {
               Vec3 beside =
                   joint.at().plus(way.times(half)).plus(across.times(v * RIM * halfAcross));
               double mouth = joint.mouth().along(beside, joint.entry());
-              double tip = joint.length() - joint.plan().proud();
+              double tip = joint.inWood();
               double depth = mouth + (tip - mouth) * (0.5 + u * RIM / 2);
               return beside.plus(joint.entry().times(depth));
             }
@@ -184,7 +187,7 @@ final class GapField {
   private Optional<SideGap> round() {
     Extremes extremes = new Extremes();
     for (double a : ALONG) {
-      double depth = a * (joint.length() - joint.plan().proud());
+      double depth = a * joint.inWood();
       for (int i = 0; i < ROUND_ABOUT; i++) {
         double angle = 2 * Math.PI * i / ROUND_ABOUT;
         Vec3 d = joint.wide().times(Math.cos(angle)).plus(joint.thick().times(Math.sin(angle)));

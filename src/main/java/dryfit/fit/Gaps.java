@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.build.Tenon;
 import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointFit.Gap;
@@ -29,13 +30,18 @@ final class Gaps {
   private static final double LOOKS_THAT_WAY = 0.9;
 
   private final Joint joint;
+  private final Tenon tenon;
   private final Placed tenoned;
   private final Placed mortised;
   private final double halfThick;
   private final double halfWide;
 
-  Gaps(Joint joint, Placed tenoned, Placed mortised) {
+  /**
+   * @param tenoned the part whose wood the tenon is
+   */
+  Gaps(Joint joint, Tenon tenon, Placed tenoned, Placed mortised) {
     this.joint = joint;
+    this.tenon = tenon;
     this.tenoned = tenoned;
     this.mortised = mortised;
     this.halfThick = half(joint.thick());
@@ -44,35 +50,43 @@ final class Gaps {
 
   /** Half the size of the tenon across a direction, about its middle line, the lesser side. */
   private double half(Vec3 direction) {
+    if (tenon.wood().isEmpty()) {
+      return 0;
+    }
     Convex main =
-        joint.tenon().stream()
+        tenon.wood().stream()
             .max(java.util.Comparator.comparingDouble(Convex::volume))
             .orElseThrow();
-    double middle = joint.at().dot(direction);
+    double middle = tenon.at().dot(direction);
     double plus = main.reach(direction) - middle;
     double minus = main.reach(direction.negated()) + middle;
     return Math.max(0, Math.min(plus, minus));
   }
 
   Gap cheek() {
-    if (joint.plan().kind() == Kind.ROUND_TENON) {
+    if (isRound()) {
       return round();
     }
     return beside(joint.thick(), joint.wide(), halfThick, halfWide);
   }
 
+  private boolean isRound() {
+    return joint.plan().diameter().isPresent();
+  }
+
   Gap edge() {
-    return joint.plan().kind() == Kind.ROUND_TENON
+    // Along a groove there is nothing to meet.
+    return isRound() || joint.plan().kind() == Kind.GROOVE
         ? Gap.NONE
         : beside(joint.wide(), joint.thick(), halfWide, halfThick);
   }
 
   Gap bottom() {
-    if (joint.plan().through()) {
+    if (joint.through()) {
       return Gap.NONE;
     }
     List<Double> found = new ArrayList<>();
-    Vec3 behindTip = joint.at().plus(joint.entry().times(joint.length() * 0.5));
+    Vec3 behindTip = tenon.at().plus(joint.entry().times(joint.length() * 0.5));
     for (double t : ACROSS) {
       for (double w : ACROSS) {
         Vec3 from =
@@ -128,7 +142,7 @@ final class Gaps {
   }
 
   private Vec3 spot(double along, double aside, Vec3 direction) {
-    return joint
+    return tenon
         .at()
         .plus(joint.entry().times(along * joint.length()))
         .plus(direction.times(aside));
@@ -164,6 +178,16 @@ final class Gaps {
 
   private boolean ownWall(Rays.Hit hit) {
     return mortised.mesh().origin(hit.face()).equals(joint.plan().pointer());
+  }
+
+  /** The least and the greatest of several. */
+  static Gap all(List<Gap> gaps) {
+    List<Double> found = new ArrayList<>();
+    for (Gap gap : gaps) {
+      gap.least().ifPresent(found::add);
+      gap.greatest().ifPresent(found::add);
+    }
+    return gap(found);
   }
 
   static Gap gap(List<Double> found) {

@@ -1,11 +1,16 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.build.Tenon;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Assembly.Placed;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
+import dryfit.solid.FaceContact;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The faces of a tenon inside its mortise that take glue, without the tip. Long grain means that
@@ -18,11 +23,45 @@ record GlueArea(double longGrain, double other) {
   private static final double SIN_30 = 0.5;
 
   static GlueArea of(Assembly assembly, Joint joint) {
-    Placed tenoned = assembly.tenoned(joint);
-    Vec3 own = tenoned.part().frame().turn(tenoned.part().grain());
+    Kind kind = joint.plan().kind();
+    if (kind == Kind.GROOVE || kind == Kind.NOTCH) {
+      // A panel moves in its groove, and a seat round its post: neither is glued.
+      return new GlueArea(0, 0);
+    }
     Placed mortised = assembly.mortised(joint);
-    Vec3 theirs = mortised.part().frame().turn(mortised.part().grain());
+    Vec3 theirs = mortised.part().grainNear(joint.at());
+    if (kind == Kind.GLUED || kind == Kind.SCREWED) {
+      return contact(assembly.tenoned(joint), mortised, joint.at());
+    }
+    GlueArea sum = new GlueArea(0, 0);
+    for (int part : joint.tenons().stream().mapToInt(Tenon::part).distinct().toArray()) {
+      GlueArea one = of(assembly.part(part), theirs, joint);
+      sum = new GlueArea(sum.longGrain + one.longGrain, sum.other + one.other);
+    }
+    return sum;
+  }
+
+  /** Faces that lie flat on each other. */
+  private static GlueArea contact(Placed tenoned, Placed mortised, Vec3 at) {
+    Optional<FaceContact> found = FaceContact.largest(tenoned.cells(), mortised.cells());
+    if (found.isEmpty()) {
+      return new GlueArea(0, 0);
+    }
+    Vec3 own = tenoned.part().grainNear(at);
+    Vec3 theirs = mortised.part().grainNear(at);
+    Vec3 n = found.get().plane().normal();
+    double area = found.get().area();
+    return isLongGrain(n, own, theirs) ? new GlueArea(area, 0) : new GlueArea(0, area);
+  }
+
+  private static boolean isLongGrain(Vec3 n, Vec3 own, Vec3 theirs) {
+    return Math.abs(n.dot(own)) < SIN_30 && Math.abs(n.dot(theirs)) < SIN_30;
+  }
+
+  private static GlueArea of(Placed tenoned, Vec3 theirs, Joint joint) {
+    Vec3 own = tenoned.part().grainNear(joint.at());
     Mesh mesh = tenoned.mesh();
+    List<Convex> holes = joint.mortise();
     double longGrain = 0;
     double other = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -33,14 +72,14 @@ record GlueArea(double longGrain, double other) {
       Vec3 area = area(inWood);
       Vec3 middle = middle(inWood);
       double size = area.length();
-      if (size == 0 || joint.mortise().stream().noneMatch(c -> c.contains(middle))) {
+      if (size == 0 || holes.stream().noneMatch(c -> c.contains(middle))) {
         continue;
       }
       Vec3 n = area.times(1 / size);
-      if (n.dot(joint.entry()) > Math.sqrt(0.5)) {
+      if (n.dot(joint.entry()) > Math.sqrt(0.5) || joint.isOpenTo(n)) {
         continue;
       }
-      if (Math.abs(n.dot(own)) < SIN_30 && Math.abs(n.dot(theirs)) < SIN_30) {
+      if (isLongGrain(n, own, theirs)) {
         longGrain += size;
       } else {
         other += size;

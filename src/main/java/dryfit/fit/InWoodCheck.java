@@ -2,6 +2,7 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.Finding.Severity;
 import dryfit.geometry.Vec3;
@@ -21,6 +22,9 @@ final class InWoodCheck implements Check {
   public List<Finding> findings(Assembly assembly, List<JointFit> measured) {
     List<Finding> out = new ArrayList<>();
     for (Joint joint : assembly.chair().joints()) {
+      if (joint.plan().kind() == Kind.GROOVE || joint.plan().kind() == Kind.NOTCH) {
+        continue;
+      }
       Placed mortised = assembly.mortised(joint);
       List<Convex> outside = Cells.minus(joint.tenon(), mortised.bodyCells());
       double far = joint.length() - joint.plan().proud();
@@ -29,7 +33,7 @@ final class InWoodCheck implements Check {
       double most = 0;
       for (Convex piece : outside) {
         double depth = piece.middle().minus(joint.at()).dot(joint.entry());
-        boolean proud = joint.plan().through() && depth > far;
+        boolean proud = joint.through() && depth > far;
         if (depth > joint.length() / 3 && !proud && piece.thickness() > 0.01) {
           volume += piece.volume();
           if (piece.volume() > most) {
@@ -49,7 +53,9 @@ final class InWoodCheck implements Check {
                 .unit("mm3")
                 .source(Source.geometry("a tenon holds only where wood is round it"))
                 .says(
-                    "The tenon of \""
+                    "The "
+                        + Words.goesIn(joint)
+                        + " of \""
                         + joint.label()
                         + "\" is not wholly inside "
                         + part.label()

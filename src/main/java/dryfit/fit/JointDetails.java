@@ -1,7 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
-import dryfit.document.JointPlan.Kind;
+import dryfit.build.Tenon;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointDetail.Play;
 import dryfit.fit.JointDetail.SideGap;
@@ -17,25 +17,51 @@ final class JointDetails {
   private JointDetails() {}
 
   static JointDetail of(
-      Joint joint,
-      Placed tenoned,
-      Placed mortised,
-      WallLeft wall,
-      List<ShoulderGap.Sample> shoulder) {
+      Assembly assembly, Joint joint, WallLeft wall, List<ShoulderGap.Sample> shoulder) {
+    Placed tenoned = assembly.tenoned(joint);
+    Placed mortised = assembly.mortised(joint);
     JointWords words = new JointWords(joint);
-    List<SideGap> gaps = new ArrayList<>(new GapField(joint, tenoned, mortised, words).sides());
-    Optional<Play> play = play(joint, tenoned, gaps);
+    List<SideGap> gaps = new ArrayList<>();
+    for (Tenon tenon : joint.tenons()) {
+      Joint alone = joint.alone(tenon);
+      new GapField(alone, assembly.part(tenon.part()), mortised, new JointWords(alone))
+          .sides()
+          .forEach(side -> add(gaps, side));
+    }
+    // Several tenons side by side hold a part straight over their whole row.
+    Optional<Play> play =
+        joint.tenons().size() == 1 ? play(joint, tenoned, gaps) : Optional.empty();
     ShoulderGap.side(joint, shoulder, words).ifPresent(gaps::add);
     return new JointDetail(gaps, wall.sides(words), play, Reveals.of(joint, tenoned, mortised));
   }
 
+  /** The same side of several tenons is one side. */
+  private static void add(List<SideGap> gaps, SideGap side) {
+    for (int i = 0; i < gaps.size(); i++) {
+      SideGap known = gaps.get(i);
+      if (known.side().equals(side.side())) {
+        boolean less = side.least().value() < known.least().value();
+        boolean more = side.greatest().value() > known.greatest().value();
+        gaps.set(
+            i,
+            new SideGap(
+                side.side(),
+                less ? side.least() : known.least(),
+                more ? side.greatest() : known.greatest()));
+        return;
+      }
+    }
+    gaps.add(side);
+  }
+
   private static Optional<Play> play(Joint joint, Placed tenoned, List<SideGap> gaps) {
-    Vec3 out = joint.atStart() ? tenoned.part().frame().x() : tenoned.part().frame().x().negated();
+    Vec3 length = tenoned.part().lengthNear(joint.at());
+    Vec3 out = joint.atStart() ? length : length.negated();
     double lever =
         tenoned.bodyCells().stream().mapToDouble((Convex c) -> c.reach(out)).max().orElse(0)
             - joint.at().dot(out);
-    double deep = joint.length() - joint.plan().proud();
-    if (joint.plan().kind() == Kind.ROUND_TENON) {
+    double deep = joint.inWood();
+    if (joint.plan().diameter().isPresent()) {
       return both(gaps, "all round", "all round")
           .map(c -> new Play(angle(c, deep), OptionalDouble.empty(), lever));
     }

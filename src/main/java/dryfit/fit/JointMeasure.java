@@ -1,12 +1,14 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.document.JointPlan;
 import dryfit.fit.Assembly.Placed;
 import dryfit.geometry.EndCut;
 import dryfit.geometry.Lean;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import java.util.List;
+import java.util.Optional;
 
 /** Measures one joint on the finished solids, and its angles. */
 final class JointMeasure {
@@ -15,7 +17,10 @@ final class JointMeasure {
   static JointFit of(Assembly assembly, Joint joint) {
     Placed tenoned = assembly.tenoned(joint);
     Placed mortised = assembly.mortised(joint);
-    Gaps gaps = new Gaps(joint, tenoned, mortised);
+    List<Gaps> gaps =
+        joint.tenons().stream()
+            .map(t -> new Gaps(joint, t, assembly.part(t.part()), mortised))
+            .toList();
     WallLeft wall = WallLeft.of(assembly, joint);
     List<ShoulderGap.Sample> shoulderGaps = ShoulderGap.samples(joint, tenoned, mortised);
     GlueArea glue = GlueArea.of(assembly, joint);
@@ -23,12 +28,12 @@ final class JointMeasure {
 
     Vec3 reference = MortiseAngles.reference(joint, mortised.part());
     Lean lean = Lean.of(joint.entry(), joint.mouth().normal().negated(), reference);
-    EndCut shoulder = EndCut.of(joint.mouth().flipped(), tenoned.part().frame());
+    Optional<EndCut> shoulder = endCut(joint, tenoned);
     return new JointFit(
         joint,
-        gaps.cheek(),
-        gaps.edge(),
-        gaps.bottom(),
+        Gaps.all(gaps.stream().map(Gaps::cheek).toList()),
+        Gaps.all(gaps.stream().map(Gaps::edge).toList()),
+        Gaps.all(gaps.stream().map(Gaps::bottom).toList()),
         Gaps.gap(shoulderGaps.stream().map(ShoulderGap.Sample::gap).toList()),
         wall.least(),
         wall.face(),
@@ -37,11 +42,18 @@ final class JointMeasure {
         lean.splay(),
         deep * Math.cos(joint.lean()),
         deep,
-        shoulder.onWideFace(),
-        shoulder.onNarrowFace(),
+        shoulder.map(EndCut::onWideFace).orElse(0.0),
+        shoulder.map(EndCut::onNarrowFace).orElse(0.0),
         glue.longGrain(),
         glue.other(),
-        JointDetails.of(joint, tenoned, mortised, wall, shoulderGaps));
+        JointDetails.of(assembly, joint, wall, shoulderGaps));
+  }
+
+  /** How the end is cut, if the joint is at an end. */
+  private static Optional<EndCut> endCut(Joint joint, Placed tenoned) {
+    return joint.plan().tenon().end() == JointPlan.End.MIDDLE
+        ? Optional.empty()
+        : Optional.of(EndCut.of(joint.mouth().flipped(), tenoned.part().frameNear(joint.at())));
   }
 
   /**
@@ -49,7 +61,10 @@ final class JointMeasure {
    * away by another mortise or goes right through there is no bottom: then it is what was planned.
    */
   private static double depthAlong(Joint joint, Placed mortised) {
-    List<Rays.Hit> hits = mortised.rays().hits(joint.at(), joint.entry());
+    if (joint.tenons().isEmpty()) {
+      return 0;
+    }
+    List<Rays.Hit> hits = mortised.rays().hits(joint.tenons().get(0).at(), joint.entry());
     boolean own =
         !hits.isEmpty()
             && hits.get(0).entering()
@@ -57,7 +72,7 @@ final class JointMeasure {
     if (own) {
       return hits.get(0).distance();
     }
-    double beyond = joint.plan().through() ? -joint.plan().proud() : joint.plan().fit().bottom();
+    double beyond = joint.through() ? -joint.plan().proud() : joint.plan().fit().bottom();
     return joint.length() + beyond;
   }
 }

@@ -5,6 +5,7 @@ import dryfit.document.JointPlan.Kind;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.Comparator;
+import java.util.Optional;
 
 /** Sides of a joint and places in it, in a maker's words. */
 final class JointWords {
@@ -23,8 +24,12 @@ final class JointWords {
 
   /** Half the size of the tenon across a direction, about its middle line, the lesser side. */
   private double half(Vec3 direction) {
-    Convex main =
-        joint.tenon().stream().max(Comparator.comparingDouble(Convex::volume)).orElseThrow();
+    Optional<Convex> largest =
+        joint.tenon().stream().max(Comparator.comparingDouble(Convex::volume));
+    if (largest.isEmpty()) {
+      return 0;
+    }
+    Convex main = largest.get();
     double middle = joint.at().dot(direction);
     double plus = main.reach(direction) - middle;
     double minus = main.reach(direction.negated()) + middle;

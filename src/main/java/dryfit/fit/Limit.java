@@ -3,6 +3,7 @@ package dryfit.fit;
 import dryfit.build.Joint;
 import dryfit.document.Design;
 import dryfit.document.FitLimit;
+import dryfit.document.JointPlan.Kind;
 import dryfit.document.MakerLimits.Written;
 import java.util.Optional;
 
@@ -34,6 +35,12 @@ record Limit(double value, Source source) {
   /** The least wall may also stand among the planned gaps. */
   private static Limit leastWall(Joint joint) {
     double wall = joint.plan().fit().leastWall();
+    if (joint.plan().kind() == Kind.GROOVE) {
+      Source source =
+          Source.commonPractice("about an eighth of an inch of wood beside a groove")
+              .of(FitLimit.LEAST_WALL);
+      return new Limit(wall, source);
+    }
     return wall == FitLimit.LEAST_WALL.usual()
         ? usual(FitLimit.LEAST_WALL)
         : new Limit(wall, Source.maker("fit/least-wall").of(FitLimit.LEAST_WALL));

@@ -3,7 +3,6 @@ package dryfit.fit;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.document.JointPlan;
 import dryfit.geometry.Lean;
 import dryfit.geometry.Vec3;
 import dryfit.measure.BenchAngle;
@@ -94,7 +93,7 @@ public record MortiseAngles(
    * where the mortise is in its end.
    */
   static Vec3 reference(Joint joint, Part mortised) {
-    Vec3 along = mortised.frame().x();
+    Vec3 along = mortised.lengthNear(joint.at());
     return Math.abs(along.dot(joint.mouth().normal())) > 0.9 ? mortised.frame().y() : along;
   }
 
@@ -126,7 +125,7 @@ public record MortiseAngles(
     double edges = size(hole, joint.wide());
     Vec3 n = joint.mouth().normal();
     double square = Math.abs(joint.entry().dot(n));
-    if (joint.plan().kind() == JointPlan.Kind.ROUND_TENON) {
+    if (joint.plan().diameter().isPresent()) {
       double sooner = cheeks * Math.tan(joint.lean());
       String first =
           BenchAngle.of(joint.lean()).isSquare()
@@ -170,7 +169,7 @@ public record MortiseAngles(
   }
 
   private static OptionalDouble deepEdge(Joint joint) {
-    if (joint.plan().through()) {
+    if (joint.through()) {
       return OptionalDouble.empty();
     }
     Vec3 in = joint.mouth().normal().negated();

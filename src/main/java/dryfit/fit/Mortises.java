@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.ChairMeasure.MortisePair;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
@@ -10,6 +11,7 @@ import dryfit.solid.Overlap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Mortises in one part, two by two. Of two that run into each other the one that takes out more
@@ -27,12 +29,20 @@ final class Mortises {
     List<MortisePair> out = new ArrayList<>();
     for (int i = 0; i < joints.size(); i++) {
       for (int k = i + 1; k < joints.size(); k++) {
-        if (joints.get(i).mortised() == joints.get(k).mortised()) {
+        if (joints.get(i).mortised() == joints.get(k).mortised()
+            && areMortises(joints.get(i), joints.get(k))) {
           pair(assembly, joints.get(i), joints.get(k)).ifPresent(out::add);
         }
       }
     }
     return out;
+  }
+
+  /** A panel's groove runs out into the mortises beside it; a notch is a hole for a post. */
+  private static boolean areMortises(Joint a, Joint b) {
+    return Stream.of(a, b)
+        .map(j -> j.plan().kind())
+        .noneMatch(k -> k == Kind.GROOVE || k == Kind.NOTCH || k == Kind.GLUED);
   }
 
   private static Optional<MortisePair> pair(Assembly assembly, Joint a, Joint b) {

@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.build.Part;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.fit.Assembly.Placed;
@@ -11,8 +12,10 @@ import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The gap between a shoulder and the face it should sit on, at a grid of places over the section of
@@ -26,6 +29,11 @@ final class ShoulderGap {
   private static final double BEHIND = 3;
 
   private static final double FAR = 25;
+
+  private static final Set<Kind> HAVE_SHOULDERS =
+      EnumSet.of(
+          Kind.MORTISE_AND_TENON, Kind.ROUND_TENON, Kind.LOOSE_TENON, Kind.DOWELS, Kind.BRIDLE);
+
   private static final int PLACES = 7;
 
   /** Gaps this alike need no closer look, mm: below what is printed. */
@@ -43,11 +51,12 @@ final class ShoulderGap {
 
   /** A few places; many where these do not agree. */
   static List<Sample> samples(Joint joint, Placed tenoned, Placed mortised) {
-    boolean none = joint.plan().kind() == Kind.HOUSING || joint.plan().shoulder() == Shoulder.NONE;
-    if (none) {
+    if (!HAVE_SHOULDERS.contains(joint.plan().kind())
+        || joint.plan().shoulder() == Shoulder.NONE
+        || tenoned.part().isPiece()) {
       return List.of();
     }
-    Frame f = tenoned.part().frame();
+    Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     Box section = section(joint, tenoned, out, f);
     List<Sample> found = new ArrayList<>();
@@ -63,7 +72,7 @@ final class ShoulderGap {
 
   private static void look(
       Joint joint, Placed tenoned, Placed mortised, Box section, int step, List<Sample> found) {
-    Frame f = tenoned.part().frame();
+    Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     for (int i = 0; i < PLACES; i += step) {
       for (int k = 0; k < PLACES; k += step) {
@@ -92,6 +101,7 @@ final class ShoulderGap {
     for (Convex cell : tenoned.bodyCells()) {
       cell.clipped(behind)
           .flatMap(c -> c.clipped(behind.flipped().moved(0.5)))
+          .filter(c -> !isElsewhere(c, joint, tenoned))
           .ifPresent(c -> c.points().forEach(p -> corners.add(f.local(p))));
     }
     if (corners.isEmpty()) {
@@ -99,6 +109,13 @@ final class ShoulderGap {
       return new Box(at, at);
     }
     return Box.around(corners);
+  }
+
+  /** Another stretch of a bent part that happens to be level with this end. */
+  private static boolean isElsewhere(Convex cell, Joint joint, Placed tenoned) {
+    Part.Blank blank = tenoned.part().blank();
+    double near = Math.hypot(blank.width(), blank.thickness()) + 3 * BEHIND;
+    return tenoned.part().bend().isPresent() && cell.middle().distance(joint.at()) > near;
   }
 
   private static void measure(

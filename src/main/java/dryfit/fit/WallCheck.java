@@ -35,7 +35,7 @@ final class WallCheck implements Check {
     }
     Part part = assembly.mortised(joint).part();
     boolean out = wall <= Tolerances.contact();
-    String shallower = joint.plan().through() ? "thinner" : "shorter or thinner";
+    String hole = "The " + Words.hole(joint) + " of \"" + joint.label() + "\" ";
     return Optional.of(
         Found.of(out ? "mortise-breaks-out" : "thin-wall", out ? Severity.STOPS : Severity.LOOK)
             .part(part)
@@ -44,20 +44,18 @@ final class WallCheck implements Check {
             .source(least.source())
             .says(
                 out
-                    ? "The mortise of \""
-                        + joint.label()
-                        + "\" comes out at the "
+                    ? hole
+                        + "comes out at the "
                         + fit.wallFace()
                         + " of "
                         + part.label()
-                        + "; make the tenon "
-                        + shallower
+                        + "; "
+                        + Words.takeLess(joint)
                         + " so that "
                         + assembly.length(limit)
                         + " of wood are left."
-                    : "The mortise of \""
-                        + joint.label()
-                        + "\" leaves "
+                    : hole
+                        + "leaves "
                         + assembly.gap(wall)
                         + " of wood at the "
                         + fit.wallFace()
@@ -68,12 +66,12 @@ final class WallCheck implements Check {
                         + ")"
                         + ", less than "
                         + assembly.length(limit)
-                        + "; make the tenon "
-                        + shallower
+                        + "; "
+                        + Words.takeLess(joint)
                         + " by "
                         + assembly.length(Assembly.roundUp(limit - wall))
                         + ".",
-                joint.plan().pointer() + (joint.plan().depth().isPresent() ? "/depth" : "/length"),
+                joint.plan().pointer() + Words.sizeKey(joint),
                 fit.detail().walls().get(0).left().at()));
   }
 }

@@ -17,10 +17,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The wood left between a mortise and each side of its part, where that is thinnest: curves and
- * tapers count as they are. Faces that look the same way as the mouth, to within 60 degrees, are
- * the mouth's own side and do not count; a mortise that goes through has no wall at its far end
- * either. Zero means that the mortise has come out.
+ * The wood left between a mortise and each side of its part, where that is thinnest, and between it
+ * and the next mortise of the same joint: curves and tapers count as they are. Faces that look the
+ * same way as the mouth, to within 60 degrees, are the mouth's own side and do not count, nor do
+ * others that it is meant to come out of: the far one of a through tenon, the end at a bridle. Zero
+ * means that the mortise has come out.
  *
  * @param thinnest one entry a side, the least first
  */
@@ -42,8 +43,7 @@ record WallLeft(List<Thinnest> thinnest) {
         joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
     List<Thinnest> found = new ArrayList<>();
     Mesh mesh = mortised.mesh();
-    Vec3 mouthWay = joint.mouth().normal();
-    Vec3 along = mortised.part().frame().x();
+    Vec3 along = mortised.part().lengthNear(joint.at());
     for (int t = 0; t < mesh.triangleCount(); t++) {
       if (!mesh.origin(mesh.faceOf(t)).equals(mortised.part().pointer())) {
         continue;
@@ -55,8 +55,7 @@ record WallLeft(List<Thinnest> thinnest) {
               mesh.point(mesh.corner(t, 2)));
       Vec3 area = corners.get(1).minus(corners.get(0)).cross(corners.get(2).minus(corners.get(0)));
       Vec3 n = area.times(1 / area.length());
-      double facing = n.dot(mouthWay);
-      if (facing > 0.5 || (joint.plan().through() && facing < -0.5)) {
+      if (joint.isOpenTo(n)) {
         continue;
       }
       String face = Assembly.facing(n, joint.at());
@@ -70,8 +69,24 @@ record WallLeft(List<Thinnest> thinnest) {
         found.set(known, thinner.get());
       }
     }
+    betweenTenons(joint)
+        .ifPresent(d -> found.add(new Thinnest("its neighbour", false, d.length(), d.onFirst())));
     found.sort(Comparator.comparingDouble(Thinnest::left));
     return new WallLeft(List.copyOf(found));
+  }
+
+  /** The least wood between one mortise of the joint and the next. */
+  private static Optional<Distance> betweenTenons(Joint joint) {
+    Distance least = null;
+    for (int i = 0; i + 1 < joint.tenons().size(); i++) {
+      List<Convex> one = joint.tenons().get(i).hole();
+      List<Convex> next = joint.tenons().get(i + 1).hole();
+      Optional<Distance> d = Distance.between(one, next, Double.MAX_VALUE);
+      if (d.isPresent() && (least == null || d.get().length() < least.length())) {
+        least = d.get();
+      }
+    }
+    return Optional.ofNullable(least);
   }
 
   private static int indexOf(List<Thinnest> found, String face, boolean end) {

@@ -3,6 +3,7 @@ package dryfit.shop;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.document.PartCuts;
@@ -109,7 +110,7 @@ public record Steps(int part, List<Step> steps) {
     private List<Step> mortises() {
       List<Step> late = new ArrayList<>();
       for (Joint joint : chair.joints()) {
-        if (joint.mortised() == index) {
+        if (joint.mortised() == index && isCutAsMortise(joint)) {
           Step step = MortiseSteps.of(joint, part);
           boolean square =
               step.kind() == Step.Kind.MORTISE || step.kind() == Step.Kind.MORTISE_BEFORE_SAWING;
@@ -117,6 +118,11 @@ public record Steps(int part, List<Step> steps) {
         }
       }
       return late;
+    }
+
+    /** A panel's groove has its own step, and faces that are glued have none. */
+    private static boolean isCutAsMortise(Joint joint) {
+      return joint.plan().kind() != Kind.GROOVE && joint.plan().kind() != Kind.GLUED;
     }
 
     private void pinHoles() {
@@ -151,8 +157,8 @@ public record Steps(int part, List<Step> steps) {
         }
         if (joint.plan().kind() == Kind.HOUSING) {
           sized(Step.Kind.HOUSED_END, joint.label(), joint.plan().depth().orElse(0));
-        } else if (joint.plan().shoulder() != Shoulder.NONE) {
-          double off = EndCut.of(joint.mouth().flipped(), part.frame()).offSquare();
+        } else if (joint.plan().shoulder() != Shoulder.NONE && isCutOnTheEnd(joint)) {
+          double off = EndCut.of(joint.mouth().flipped(), part.frameNear(joint.at())).offSquare();
           steps.add(
               new Step(
                   MortiseSteps.isRound(part) ? Step.Kind.TURN_TENON : Step.Kind.TENON,
@@ -168,6 +174,14 @@ public record Steps(int part, List<Step> steps) {
           }
         }
       }
+    }
+
+    private boolean isCutOnTheEnd(Joint joint) {
+      return switch (joint.plan().kind()) {
+        case MORTISE_AND_TENON, ROUND_TENON, BRIDLE -> true;
+        case LAP -> joint.plan().tenon().end() != JointPlan.End.MIDDLE;
+        case HOUSING, LOOSE_TENON, DOWELS, NOTCH, SCREWED, GLUED, GROOVE -> false;
+      };
     }
 
     private void shape() {

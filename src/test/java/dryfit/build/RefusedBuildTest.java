@@ -194,4 +194,64 @@ class RefusedBuildTest {
         .extracting(Problem::code)
         .containsExactly("mortise-misses", "absent-end");
   }
+
+  @Test
+  void sawCutsForWedgesThatReachTheShoulder() {
+    refused(
+        "tenon-too-large",
+        "/joints/it/wedges/deep",
+        SQUARE_LEGS + "," + FRONT_RAIL,
+        """
+        "it": { "tenon": "front-rail right", "into": "front-leg right", "thickness": 8,
+          "width": 40, "through": true, "wedges": { "deep": 40, "angle": "4 deg" } }""");
+  }
+
+  private static final String APART =
+      """
+      "rail": { "form": "straight", "section": [60, 20], "from": [-200, 0, 100], "to": [200, 0, 100] },
+      "block": { "form": "straight", "section": [40, 30], "from": [-50, 26, 100], "to": [50, 26, 100] }""";
+
+  @Test
+  void facesThatDoNotTouchCannotBeGluedOrScrewed() {
+    refused(
+        "mortise-misses",
+        "/joints/it",
+        APART,
+        "\"it\": { \"tenon\": \"block middle\", \"into\": \"rail\", \"kind\": \"glued\" }");
+  }
+
+  private static final String TOUCHING = APART.replace("26", "25");
+
+  @Test
+  void screwsThatEndInsideTheFirstPart() {
+    refused(
+        "tenon-too-large",
+        "/joints/it/length",
+        TOUCHING,
+        """
+        "it": { "tenon": "block middle", "into": "rail", "kind": "screwed", "diameter": 4,
+          "length": 30 }""");
+  }
+
+  @Test
+  void screwsBesideTheContact() {
+    refused(
+        "tenon-too-large",
+        "/joints/it/spacing",
+        TOUCHING,
+        """
+        "it": { "tenon": "block middle", "into": "rail", "kind": "screwed", "diameter": 4,
+          "length": 40, "count": 2, "spacing": 102 }""");
+  }
+
+  @Test
+  void aPostThatNeverMeetsItsBoardHasNoNotch() {
+    refused(
+        "mortise-misses",
+        "/joints/it",
+        APART,
+        """
+        "it": { "tenon": "block middle", "into": "rail", "kind": "notch", "across": 2,
+          "along": 1 }""");
+  }
 }

@@ -63,7 +63,11 @@ final class Sketch {
   }
 
   static Chair chair(String parts, String joints) {
-    Reading<Chair> built = build(parts, joints);
+    return chair(parts, joints, KERNEL);
+  }
+
+  static Chair chair(String parts, String joints, Kernel kernel) {
+    Reading<Chair> built = build(parts, joints, kernel);
     if (built instanceof Reading.Accepted<Chair> chair) {
       return chair.value();
     }
@@ -72,20 +76,20 @@ final class Sketch {
 
   /** The problems of a frame that the document's reader accepts and the builder must refuse. */
   static List<Problem> problems(String parts, String joints) {
-    if (build(parts, joints) instanceof Reading.Refused<Chair> refused) {
+    if (build(parts, joints, KERNEL) instanceof Reading.Refused<Chair> refused) {
       return refused.problems();
     }
     throw new AssertionError("it was built");
   }
 
-  private static Reading<Chair> build(String parts, String joints) {
+  private static Reading<Chair> build(String parts, String joints, Kernel kernel) {
     Reading<Document> read = DocumentReader.read("sketch.json", text(parts, joints));
     if (read instanceof Reading.Refused<Document> refused) {
       throw new AssertionError(refused.problems().toString());
     }
     Document document = ((Reading.Accepted<Document>) read).value();
     Design design = ((Reading.Accepted<Design>) document.design(Design.AS_DRAWN)).value();
-    return ChairBuilder.build(design, KERNEL);
+    return ChairBuilder.build(design, kernel);
   }
 
   static Part part(Chair chair, String name, Hand hand) {

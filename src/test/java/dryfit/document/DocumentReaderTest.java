@@ -179,7 +179,7 @@ class DocumentReaderTest {
             new EndRef("front-rail", Hand.NONE, End.BOTH, "/joints/front rail to leg/tenon"));
     assertThat(joint.thickness().orElseThrow()).isCloseTo(9.9, within(1e-12));
     assertThat(joint.length()).isEqualTo(OptionalDouble.of(26));
-    assertThat(joint.haunch()).contains(new JointPlan.Haunch(10, true));
+    assertThat(joint.haunch()).contains(new JointPlan.Haunch(10, true, false));
     assertThat(joint.mitre()).contains(new JointPlan.Mitre("side rail to front leg", 1));
     assertThat(joint.lengthIs()).isEqualTo(JointPlan.LengthIs.ALONG_THE_TENON);
     assertThat(joint.fit()).isEqualTo(chair.fit());

@@ -619,6 +619,96 @@ class RefusedTest {
         27);
   }
 
+  private static final String RAIL_TENON = "\"thickness\": 8, \"width\": 40, \"length\": 25";
+
+  private static void joint(String sizes, String code, String key) {
+    Problem problem =
+        only(
+            spoiled(RAIL_TENON, sizes),
+            code,
+            "/joints/rail to post" + key,
+            key.isEmpty() ? 26 : 27);
+    assertThat(problem.message()).isNotBlank();
+  }
+
+  @Test
+  void whoTakesTheAngleIsSaidOnce() {
+    joint(RAIL_TENON + ", \"entry\": \"along\", \"angled\": \"tenon\"", "conflict", "/angled");
+    joint(RAIL_TENON + ", \"angled\": \"leg\"", "unknown-word", "/angled");
+  }
+
+  @Test
+  void twinTenonsThatDoNotFitTheirPart() {
+    // Two of 30 and 4 between them are 64; the rail is 62 wide.
+    joint(
+        "\"thickness\": 8, \"width\": 30, \"length\": 25, \"twin\": 4",
+        "tenon-too-large",
+        "/width");
+    joint(
+        "\"thickness\": 8, \"width\": 20, \"length\": 25, \"twin\": { \"count\": 1.5, \"gap\": 2 }",
+        "out-of-range",
+        "/twin/count");
+    joint(RAIL_TENON + ", \"twin\": { \"count\": 2 }", "missing-value", "/twin");
+  }
+
+  @Test
+  void bareFaceAndPlaceTogether() {
+    joint(
+        RAIL_TENON + ", \"bare-faced\": \"inside\", \"from-outside\": 2",
+        "conflict",
+        "/from-outside");
+  }
+
+  @Test
+  void wedgesInATenonThatDoesNotGoThrough() {
+    joint(
+        RAIL_TENON + ", \"wedges\": { \"deep\": 20, \"angle\": \"4 deg\" }", "conflict", "/wedges");
+    joint(
+        "\"thickness\": 8, \"width\": 40, \"through\": true,"
+            + " \"wedges\": { \"deep\": 20, \"angle\": \"16 deg\" }",
+        "out-of-range",
+        "/wedges/angle");
+  }
+
+  @Test
+  void dowelsThatRunIntoEachOther() {
+    joint(
+        "\"kind\": \"dowels\", \"diameter\": 8, \"length\": 20, \"spacing\": 8",
+        "tenon-too-large",
+        "/spacing");
+    joint("\"kind\": \"dowels\", \"diameter\": 8, \"length\": 20", "missing-value", "");
+  }
+
+  @Test
+  void throughDowelsHaveToSayHowFarTheyGoIntoTheirOwnPart() {
+    joint(
+        "\"kind\": \"dowels\", \"diameter\": 8, \"through\": true, \"count\": 1",
+        "missing-value",
+        "");
+  }
+
+  @Test
+  void aShareIsMoreThanNothingAndLessThanAll() {
+    joint("\"kind\": \"lap\", \"share\": 1", "out-of-range", "/share");
+    joint("\"kind\": \"lap\", \"share\": 0", "out-of-range", "/share");
+    joint("\"kind\": \"lap\", \"entry\": \"along\"", "unknown-key", "/entry");
+  }
+
+  @Test
+  void onlyJointsBetweenTheEndsAreInTheMiddle() {
+    only(spoiled("rail both", "rail middle"), "absent-end", "/joints/rail to post/tenon", 26);
+    only(
+        spoiled(RAIL_TENON, "\"kind\": \"notch\", \"across\": 3, \"along\": 1"),
+        "absent-end",
+        "/joints/rail to post/tenon",
+        26);
+  }
+
+  @Test
+  void aGrooveIsNotWrittenAsAJoint() {
+    joint("\"kind\": \"groove\"", "unknown-word", "/kind");
+  }
+
   @Test
   void everythingWrongIsToldAtOnceInTheOrderOfTheDocument() {
     String text =
@@ -635,5 +725,113 @@ class RefusedTest {
   @Test
   void aFaultIsNotRepeatedByWhatRestsOnIt() {
     assertThat(spoiled("\"leg\": 42", "\"leg\": \"nothing\"")).hasSize(1);
+  }
+
+  // ---- bent parts ----
+
+  private static final String PEG =
+      "\"form\": \"turned\", \"from\": [0, 0, 0], \"to\": [0, 0, 60], \"diameter\": 12";
+
+  private static void bent(String keys, String code, String place) {
+    only(spoiled(PEG, "\"form\": \"bent\", " + keys), code, "/parts/peg" + place, 23);
+  }
+
+  @Test
+  void aBentPartThatDoesNotSayHowItRuns() {
+    bent("\"section\": [10, 10]", "missing-value", "");
+    bent(
+        "\"section\": [10, 10], \"from\": [0, 0, 0], \"to\": [0, 0, 60], \"toward\": \"back\"",
+        "missing-value",
+        "");
+    bent("\"section\": [10, 10], \"along\": [ [0, 0, 0] ]", "missing-value", "/along");
+    bent(
+        "\"section\": [10, 10], \"along\": [ [0, 0, 0], [0, 0, 9] ], \"rise\": 3",
+        "conflict",
+        "/rise");
+  }
+
+  @Test
+  void aBowThatMakesNoSense() {
+    String run = "\"section\": [10, 10], \"from\": [0, 0, 0], \"to\": [0, 0, 60], ";
+    bent(run + "\"rise\": 0, \"toward\": \"back\"", "not-positive", "/rise");
+    bent(run + "\"rise\": 3, \"toward\": \"behind\"", "unknown-word", "/toward");
+  }
+
+  @Test
+  void aBentSectionThatMakesNoSense() {
+    String along = "\"along\": [ [0, 0, 0], [0, 0, 60] ]";
+    bent(along, "missing-value", "");
+    bent(along + ", \"section\": [9, 9], \"diameters\": [ [0, 9] ]", "conflict", "/diameters");
+    bent(along + ", \"sections\": [ [0, 9, 9], [0, 8, 8] ]", "out-of-range", "/sections/1");
+    bent(along + ", \"sections\": [ [0, 9, 0] ]", "not-positive", "/sections/0/2");
+    bent(along + ", \"sections\": []", "missing-value", "/sections");
+    bent(along + ", \"section\": { \"round\": 9 }, \"upright\": true", "conflict", "/upright");
+  }
+
+  // ---- edges, raised panels, splats ----
+
+  private static void edge(String keys, String code, String place) {
+    only(
+        spoiled(PEG, PEG + ", \"edges\": [ { " + keys + " } ]"),
+        code,
+        "/parts/peg/edges/0" + place,
+        23);
+  }
+
+  @Test
+  void anEdgeThatMakesNoSense() {
+    String all = "\"between\": \"all\", \"shape\": \"chamfer\"";
+    edge(all, "missing-value", "");
+    edge("\"shape\": \"chamfer\", \"size\": 2", "missing-value", "");
+    edge("\"between\": \"all\", \"size\": 2", "missing-value", "");
+    edge(all + ", \"size\": 0", "not-positive", "/size");
+    edge(all + ", \"size\": 2, \"to\": 10, \"from\": 10", "out-of-range", "/to");
+    edge(all + ", \"size\": 2, \"from\": 3, \"leave-ends\": 5", "conflict", "/leave-ends");
+    edge("\"between\": \"al\", \"shape\": \"eased\", \"size\": 2", "unknown-word", "/between");
+    edge("\"between\": [\"top\"], \"shape\": \"eased\", \"size\": 2", "wrong-type", "/between");
+    edge(
+        "\"between\": [\"any\", \"top\"], \"shape\": \"eased\", \"size\": 2",
+        "unknown-word",
+        "/between/0");
+    edge(
+        "\"between\": [\"top\", \"top\"], \"shape\": \"eased\", \"size\": 2",
+        "conflict",
+        "/between/1");
+  }
+
+  private static void shelf(String keys, String code, String place) {
+    only(
+        spoiled("\"outline\": { \"circle\": 200 }", "\"outline\": { \"circle\": 200 }, " + keys),
+        code,
+        "/parts/shelf" + place,
+        20);
+  }
+
+  @Test
+  void aRaisedPanelThatMakesNoSense() {
+    shelf("\"raised\": { \"tongue\": 12, \"margin\": 30 }", "out-of-range", "/raised/tongue");
+    shelf("\"raised\": { \"tongue\": 6 }", "missing-value", "/raised");
+    shelf(
+        "\"raised\": { \"tongue\": 6, \"flat\": 30, \"margin\": 30 }",
+        "out-of-range",
+        "/raised/margin");
+    shelf(
+        "\"raised\": { \"tongue\": 6, \"margin\": 30, \"face\": \"outside\" }",
+        "unknown-word",
+        "/raised/face");
+    shelf("\"openings\": [ { \"circle\": -3 } ]", "not-positive", "/openings/0/circle");
+  }
+
+  @Test
+  void aSplatThatMakesNoSense() {
+    String splat = "\"form\": \"splat\", \"thickness\": 9, \"from\": [0, 0, 0], \"to\": [0, 0, 60]";
+    only(spoiled(PEG, splat), "missing-value", "/parts/peg", 23);
+    String edge = splat + ", \"edge\": [ [20, 0], [20, 60] ]";
+    only(spoiled(PEG, edge + ", \"rise\": 5"), "missing-value", "/parts/peg", 23);
+    only(
+        spoiled(PEG, edge + ", \"outline\": { \"circle\": 9 }"),
+        "conflict",
+        "/parts/peg/outline",
+        23);
   }
 }

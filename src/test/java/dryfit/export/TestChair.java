@@ -6,6 +6,7 @@ import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
+import dryfit.document.JointSizes;
 import dryfit.document.PartPlan;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
@@ -222,23 +223,22 @@ public final class TestChair {
             new JointPlan.EndRef(
                 parts.get(tenoned).name(), Hand.NONE, JointPlan.End.START, pointer),
             into,
-            JointPlan.Kind.MORTISE_AND_TENON,
-            OptionalDouble.of(9.9),
-            OptionalDouble.of(48),
-            OptionalDouble.of(26),
-            JointPlan.LengthIs.ALONG_THE_TENON,
-            false,
-            0,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
+            new JointSizes.MortiseAndTenon(
+                9.9,
+                48,
+                new JointSizes.Reach(
+                    OptionalDouble.of(26), JointPlan.LengthIs.ALONG_THE_TENON, false, 0),
+                JointSizes.Row.ONE,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()),
             new JointPlan.Entry.AlongThePart(),
             new JointPlan.Place(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty()),
-            Optional.empty(),
-            Optional.empty(),
             JointPlan.Shoulder.FLAT,
             FIT,
             JointPlan.Role.STRUCTURAL);

@@ -8,6 +8,7 @@ import dryfit.geometry.MassProperties;
 import dryfit.geometry.MeshCheck;
 import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class CanonicalTest {
-  private static final double STEP = 0x1p-24;
+  private static final double STEP = Tolerances.sameShape();
   private static final List<Vec3> CORNERS =
       List.of(
           new Vec3(0, 0, 0),
@@ -63,6 +64,29 @@ class CanonicalTest {
             dryfit.geometry.Meshes.mirroredZ(leaf.mesh()),
             leaf.cells().stream().map(Convex::mirroredZ).toList());
     assertThat(canonical(twice)).isEqualTo(canonical(leaf));
+  }
+
+  /** Cutting asks whether a corner lies on a face; what was rounded must still answer yes. */
+  @Test
+  void roundedCellsWithManySlantingFacesCanBeCutAsBefore() {
+    List<Vec3> bowl = new ArrayList<>();
+    for (int ring = 0; ring <= 6; ring++) {
+      for (int i = 0; i < 48; i++) {
+        double r = 150 * ring / 6.0;
+        double angle = 2 * Math.PI * (i + ring * 0.3) / 48 + 0.01;
+        bowl.add(
+            new Vec3(
+                r * Math.cos(angle), r * Math.sin(angle), -12 * (1 - Math.pow(ring / 6.0, 2))));
+      }
+    }
+    bowl.add(new Vec3(0, 0, -12));
+    Convex dish = Convex.hull(bowl);
+    Csg rounded = Canonical.shape(dish.asLeaf("/a"), STEP);
+    List<Convex> board = Cells.of(CellsTest.box(-200, -200, -30, 200, 200, 0));
+    assertThat(Cells.volume(Cells.common(Cells.of(rounded), board)))
+        .isCloseTo(dish.volume(), within(1e-3));
+    assertThat(Cells.volume(Cells.minus(board, Cells.of(rounded))))
+        .isCloseTo(400.0 * 400 * 30 - dish.volume(), within(1e-3));
   }
 
   @Test

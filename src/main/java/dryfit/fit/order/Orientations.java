@@ -91,7 +91,7 @@ final class Orientations {
   }
 
   private Stream<Joint> touching(int part) {
-    return chair.joints().stream().filter(j -> j.tenoned() == part || j.mortised() == part);
+    return chair.holding().stream().filter(j -> j.tenoned() == part || j.mortised() == part);
   }
 
   private boolean goesInWrong(int part, int place, Wrong way) {
@@ -125,7 +125,7 @@ final class Orientations {
   private List<Vec3> middles(int part) {
     Frame frame = chair.parts().get(part).frame();
     List<Vec3> tenons =
-        chair.joints().stream()
+        chair.holding().stream()
             .filter(j -> j.tenoned() == part)
             .map(j -> frame.local(j.at()))
             .toList();

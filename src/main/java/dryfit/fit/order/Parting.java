@@ -1,6 +1,8 @@
 package dryfit.fit.order;
 
 import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.document.PartPlan;
 import dryfit.geometry.Vec3;
 import java.util.BitSet;
 import java.util.List;
@@ -25,8 +27,8 @@ record Parting(BitSet leaving, BitSet staying, Vec3 away, List<Joint> opens, dou
   /** Front frame against back frame rather than side against side; common practice, no source. */
   private static final double NOT_FRONT_TO_BACK = 0.01;
 
-  /** What carries nothing but itself is set down from above rather than slid into place. */
-  private static final double NOT_FROM_ABOVE = 0.5;
+  /** What has no joint is set down from above, and a pin driven from its head. */
+  private static final double NOT_AS_MEANT = 0.25;
 
   /** Of two ways that are alike, the one that moves fewer parts. */
   private static final double PART = 0.001;
@@ -42,10 +44,29 @@ record Parting(BitSet leaving, BitSet staying, Vec3 away, List<Joint> opens, dou
     worth -= names.frame(staying).isPresent() ? FRAME : 0;
     worth +=
         opens.isEmpty()
-            ? NOT_FROM_ABOVE * (1 - Math.abs(away.z()))
+            ? NOT_AS_MEANT * (1 - push(leaving, staying, away).dot(meant(pieces, leaving, staying)))
             : NOT_FRONT_TO_BACK * (1 - Math.abs(away.y()));
     worth += PART * Math.min(leaving.cardinality(), staying.cardinality());
     return new Parting(leaving, staying, away, opens, worth);
+  }
+
+  /**
+   * Whether of two groups that part the first is the one that is moved in putting them together.
+   */
+  static boolean moves(BitSet leaving, BitSet staying) {
+    return leaving.cardinality() <= staying.cardinality();
+  }
+
+  private static Vec3 push(BitSet leaving, BitSet staying, Vec3 away) {
+    return moves(leaving, staying) ? away.negated() : away;
+  }
+
+  private static Vec3 meant(Pieces pieces, BitSet leaving, BitSet staying) {
+    BitSet moved = moves(leaving, staying) ? leaving : staying;
+    Part first = pieces.chair().parts().get(moved.nextSetBit(0));
+    return moved.cardinality() == 1 && first.plan() instanceof PartPlan.Pin
+        ? first.frame().x()
+        : Vec3.UP.negated();
   }
 
   /** The best way to take a group apart along one of these directions. */

@@ -3,6 +3,7 @@ package dryfit.fit.order;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.PartPlan;
 import dryfit.geometry.Box;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
@@ -39,13 +40,23 @@ final class Pieces {
   static Pieces of(Chair chair) {
     List<List<Convex>> cells =
         new ArrayList<>(chair.parts().stream().map(Part::placedCells).toList());
-    for (Joint j : chair.joints()) {
-      // A tenon meant to be pressed in makes its own room.
-      if (Overlap.exists(j.tenon(), cells.get(j.mortised()))) {
-        cells.set(j.mortised(), Cells.minus(cells.get(j.mortised()), j.tenon()));
+    for (Joint j : chair.holding()) {
+      // A tenon meant to be pressed in makes its own room, and so does a pin.
+      makeRoom(cells, j.mortised(), j.tenon());
+      for (Part part : chair.parts()) {
+        if (part.plan() instanceof PartPlan.Pin pin && pin.place().joint().equals(j.name())) {
+          makeRoom(cells, j.mortised(), part.placedCells());
+          makeRoom(cells, j.tenoned(), part.placedCells());
+        }
       }
     }
     return new Pieces(chair, List.copyOf(cells), new BitSet[0], new Groups(chair));
+  }
+
+  private static void makeRoom(List<List<Convex>> cells, int part, List<Convex> pressed) {
+    if (Overlap.exists(pressed, cells.get(part))) {
+      cells.set(part, Cells.minus(cells.get(part), pressed));
+    }
   }
 
   /** The same chair with other cells for one part, which still holds what it holds. */
@@ -114,7 +125,7 @@ final class Pieces {
 
   /** The joints with one part in each group, in the order of the chair. */
   List<Joint> between(BitSet one, BitSet other) {
-    return chair.joints().stream()
+    return chair.holding().stream()
         .filter(
             j ->
                 one.get(j.tenoned()) && other.get(j.mortised())
@@ -135,7 +146,7 @@ final class Pieces {
     int n = cells.size();
     BitSet[] all = new BitSet[n];
     Arrays.setAll(all, i -> new BitSet(n));
-    for (Joint j : chair.joints()) {
+    for (Joint j : chair.holding()) {
       all[j.tenoned()].set(j.mortised());
       all[j.mortised()].set(j.tenoned());
     }

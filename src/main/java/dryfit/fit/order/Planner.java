@@ -50,7 +50,7 @@ final class Planner {
       return;
     }
     Parting parting = found.get();
-    boolean fewer = parting.leaving().cardinality() <= parting.staying().cardinality();
+    boolean fewer = Parting.moves(parting.leaving(), parting.staying());
     BitSet moved = fewer ? parting.leaving() : parting.staying();
     BitSet onto = fewer ? parting.staying() : parting.leaving();
     apart(onto);
@@ -144,7 +144,7 @@ final class Planner {
   }
 
   private boolean jointed(int part) {
-    return pieces.chair().joints().stream()
+    return pieces.chair().holding().stream()
         .anyMatch(j -> j.tenoned() == part || j.mortised() == part);
   }
 

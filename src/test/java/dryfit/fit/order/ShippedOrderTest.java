@@ -83,4 +83,46 @@ class ShippedOrderTest {
         .usingRecursiveComparison()
         .isEqualTo(order("orchard-side-chair").steps());
   }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1})
+  void pegsAreDrivenFromTheirHeadsOnceTheirJointIsClosed(int offset) throws IOException {
+    String json =
+        Files.readString(Path.of("models/low-stool.json"))
+            .replace(
+                "\"seat\": {",
+                """
+                "peg": { "form": "peg", "pair": true, "in-joint": "side rail to front leg",
+                  "diameter": 6, "from-shoulder": 8, "offset": %d },
+                "seat": {"""
+                    .formatted(offset));
+    Assembling order = Assembling.of(Fitted.of(json).chair());
+    assertThat(order.possible()).isTrue();
+    List<Part> parts = order.chair().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i).name().equals("peg")) {
+        Part peg = parts.get(i);
+        List<Integer> alone = List.of(i);
+        Step driven =
+            order.steps().stream()
+                .filter(s -> s.moves().get(0).parts().equals(alone))
+                .findFirst()
+                .orElseThrow();
+        assertThat(driven.moves().get(0).push().dot(peg.frame().x())).isGreaterThan(0.999);
+        assertThat(order.steps().indexOf(driven)).isGreaterThan(closing(order, peg));
+      }
+    }
+  }
+
+  private static int closing(Assembling order, Part peg) {
+    for (int n = 0; n < order.steps().size(); n++) {
+      boolean closes =
+          order.steps().get(n).closes().stream()
+              .anyMatch(j -> j.name().equals("side rail to front leg") && j.hand() == peg.hand());
+      if (closes) {
+        return n;
+      }
+    }
+    throw new AssertionError("the pegged joint is never closed");
+  }
 }

@@ -1,0 +1,118 @@
+package dryfit.export;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.document.JointPlan;
+import dryfit.document.JointSizes;
+import dryfit.fit.Slant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What only joints of one kind have to tell, as rows of a name and a text. */
+final class KindText {
+  private final Chair chair;
+  private final TextStyle style;
+
+  KindText(Chair chair, TextStyle style) {
+    this.chair = chair;
+    this.style = style;
+  }
+
+  /** A name and what is written after it. */
+  record Row(String name, String text) {}
+
+  List<Row> rows(Joint joint) {
+    List<Row> out = new ArrayList<>();
+    JointPlan plan = joint.plan();
+    if (joint.tenons().size() > 1) {
+      out.add(new Row("count", joint.tenons().size() + " " + several(plan.kind())));
+    }
+    plan.wedges().ifPresent(w -> out.add(new Row("wedges", wedges(w))));
+    JointSizes sizes = plan.sizes();
+    if (sizes instanceof JointSizes.Lap lap) {
+      out.add(new Row("share", percent(lap.share()) + " of the shared depth stays with the first"));
+    } else if (sizes instanceof JointSizes.Groove groove) {
+      out.add(
+          new Row(
+              "groove",
+              style.length(groove.deep())
+                  + " deep; tongue "
+                  + style.length(groove.deep() - groove.gap())
+                  + ", "
+                  + style.gap(groove.gap())
+                  + " left to move; not glued"));
+    } else if (sizes instanceof JointSizes.Notch) {
+      out.add(new Row("notch", "cheek is across the grain, edge along it; not glued"));
+    } else if (sizes instanceof JointSizes.Screwed screwed) {
+      out.add(new Row("screws", screws(screwed)));
+    }
+    Slant.of(chair, joint).ifPresent(slant -> angled(slant, out));
+    return out;
+  }
+
+  private void angled(Slant s, List<Row> out) {
+    if (s.leaningMortise()) {
+      out.add(
+          new Row(
+              "angled",
+              "mortise leans, tenon straight: fibres run whole; the tip is "
+                  + style.gap(s.shift())
+                  + " aside of square"));
+      out.add(
+          new Row(
+              "order",
+              s.firstFrames()
+                  + " first: square to the face no more than "
+                  + style.gap(s.squareEntry())
+                  + " would go in"));
+    } else {
+      out.add(
+          new Row(
+              "angled",
+              "mortise square, tenon slants: "
+                  + percent(s.wholeFibres())
+                  + " of the fibres run whole, cheeks shift "
+                  + style.gap(s.shift())
+                  + "; needs stock of "
+                  + style.length(s.stockNeeded())
+                  + ", has "
+                  + style.length(s.stockThere())));
+      out.add(new Row("order", s.firstFrames() + " first"));
+    }
+  }
+
+  private String wedges(JointSizes.Wedges w) {
+    return w.count()
+        + (w.count() == 1 ? " wedge, " : " wedges, ")
+        + style.gap(w.kerf() + w.swell())
+        + " thick at the far face, across the grain; mortise opened by "
+        + style.gap(w.flare().orElse(w.spread()))
+        + " at each end, tenon spreads by "
+        + style.gap(w.spread());
+  }
+
+  private String screws(JointSizes.Screwed s) {
+    String slot = s.slot() > 0 ? ", slot " + style.length(s.slot()) + " across the grain" : "";
+    return style.length(s.diameter())
+        + " × "
+        + style.length(s.length())
+        + ", pilot "
+        + style.length(s.pilot())
+        + ", head sunk "
+        + style.length(s.head())
+        + slot;
+  }
+
+  private static String several(JointPlan.Kind kind) {
+    return switch (kind) {
+      case DOWELS -> "dowels";
+      case SCREWED -> "screws";
+      default -> "tenons";
+    };
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+  }
+}
