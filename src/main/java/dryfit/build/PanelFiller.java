@@ -30,9 +30,11 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
- * Fits a panel into the opening between parts. In the plane through the middle of the first part
- * that lies, the sections of the parts leave a hole; the panel is that hole made larger by the
- * depth of the groove less the room to move, and the groove is the hole made larger by its depth.
+ * Fits a panel into the opening between parts. In a plane through the middle of the first part that
+ * lies, the sections of the parts leave a hole; the panel is that hole made larger by the depth of
+ * the groove less the room to move, and the groove is the hole made larger by its depth. The plane
+ * stands with that part, or, if the parts leave no hole there, lies with the others that lie, as a
+ * seat does in its frame.
  */
 final class PanelFiller {
   private PanelFiller() {}
@@ -64,20 +66,14 @@ final class PanelFiller {
                         pointer + "/fills",
                         "no part around " + plan.name() + " lies level",
                         "one of them must be a rail, for the panel to stand in its middle"));
-    Frame f = rail.frame();
-    Frame page = Frame.of(f.origin(), f.x(), f.y());
-    List<double[]> sections = sections(around, page);
-    List<double[]> key = new ArrayList<>(sections);
-    key.add(new double[] {fills.deep(), fills.gap()});
-    List<List<Vec2>> loops =
-        shelf.loops(
-            Content.of(key),
-            () -> {
-              Geometry opening = opening(ring(sections), plan, "/fills");
-              return List.of(
-                  grown(opening, OVERLAP + fills.deep()),
-                  grown(opening, OVERLAP + fills.deep() - fills.gap()));
-            });
+    Laid standing = laid(around, standing(rail), fills, shelf);
+    Laid laid =
+        standing.loops().isEmpty() ? laid(around, lying(rail, around), fills, shelf) : standing;
+    if (laid.loops().isEmpty()) {
+      throw noOpening(plan, "/fills");
+    }
+    Frame page = laid.page();
+    List<List<Vec2>> loops = laid.loops();
     List<Vec2> groove = loops.get(0);
     List<Vec2> panel = loops.get(1);
     // What sits in the groove is in the middle of the rail: the panel, or the tongue round it.
@@ -132,6 +128,54 @@ final class PanelFiller {
     return new Filled(stock, Extrusion.of(groove, -slack, slack, page, pointer + "/groove"));
   }
 
+  private static Frame standing(Stock rail) {
+    Frame f = rail.frame();
+    return Frame.of(f.origin(), f.x(), f.y());
+  }
+
+  /** Along the rail, and from its middle to that of the part that lies farthest beside it. */
+  private static Frame lying(Stock rail, List<Around> around) {
+    Frame f = rail.frame();
+    Vec3 farthest = f.z();
+    double most = Tolerances.contact();
+    for (Around a : around) {
+      if (a.stock().lies()) {
+        Vec3 way = middle(a.stock()).minus(middle(rail));
+        Vec3 beside = way.minus(f.x().times(way.dot(f.x())));
+        if (beside.length() > most) {
+          most = beside.length();
+          farthest = beside;
+        }
+      }
+    }
+    return Frame.of(f.origin(), f.x(), farthest.unit());
+  }
+
+  private static Vec3 middle(Stock stock) {
+    return stock.frame().place(new Vec3((stock.start() + stock.end()) / 2, 0, 0));
+  }
+
+  /** The outlines of groove and panel on a page; none if the parts leave no hole there. */
+  private record Laid(Frame page, List<List<Vec2>> loops) {}
+
+  private static Laid laid(List<Around> around, Frame page, Fills fills, Shelf shelf) {
+    List<double[]> sections = sections(around, page);
+    List<double[]> key = new ArrayList<>(sections);
+    key.add(new double[] {fills.deep(), fills.gap()});
+    return new Laid(
+        page,
+        shelf.loops(
+            Content.of(key),
+            () ->
+                hole(ring(sections))
+                    .map(
+                        hole ->
+                            List.of(
+                                grown(hole, OVERLAP + fills.deep()),
+                                grown(hole, OVERLAP + fills.deep() - fills.gap())))
+                    .orElse(List.of())));
+  }
+
   static Vec3 grain(Panel plan, Frame own) {
     return plan.common().grain() instanceof PartPlan.Grain.Along along
         ? own.localDirection(StockMaker.vec(along.direction())).unit()
@@ -167,7 +211,7 @@ final class PanelFiller {
   }
 
   private static Geometry ring(List<double[]> sections) {
-    return UnaryUnionOp.union(sections.stream().map(s -> hull(s).buffer(OVERLAP, 1)).toList());
+    return UnaryUnionOp.union(sections.stream().map(s -> mitred(hull(s), OVERLAP)).toList());
   }
 
   static Geometry hull(double[] corners) {
@@ -180,6 +224,18 @@ final class PanelFiller {
 
   /** The largest hole in the ring of sections. */
   static Geometry opening(Geometry ring, Panel plan, String key) {
+    return hole(ring).orElseThrow(() -> noOpening(plan, key));
+  }
+
+  private static Refusal noOpening(Panel plan, String key) {
+    return Refusal.of(
+        "no-opening",
+        plan.common().pointer() + key,
+        "the parts around " + plan.name() + " leave no closed opening in its plane",
+        "name all the parts that frame it, also the legs in its corners, and let them meet");
+  }
+
+  private static Optional<Geometry> hole(Geometry ring) {
     Polygon best = null;
     for (int i = 0; i < ring.getNumGeometries(); i++) {
       if (ring.getGeometryN(i) instanceof Polygon polygon) {
@@ -192,14 +248,7 @@ final class PanelFiller {
         }
       }
     }
-    if (best == null) {
-      throw Refusal.of(
-          "no-opening",
-          plan.common().pointer() + key,
-          "the parts around " + plan.name() + " leave no closed opening in its plane",
-          "name all the parts that frame it, and let them meet");
-    }
-    return best;
+    return Optional.ofNullable(best);
   }
 
   /** Larger all round, or smaller, with its corners kept. */
