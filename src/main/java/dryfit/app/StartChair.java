@@ -37,29 +37,33 @@ public final class StartChair {
   private static final int DIVISION = 64;
 
   private final Family family;
-  private final Document pattern;
+  private final Document document;
   private final Design design;
 
-  private StartChair(Family family, Document pattern, Design design) {
+  private StartChair(Family family, Document document) {
     this.family = family;
-    this.pattern = pattern;
-    this.design = design;
+    this.document = document;
+    this.design = sound(document.design(Design.AS_DRAWN));
   }
 
   /** What comes of an answer. */
   public sealed interface Answer {}
 
-  /** It is taken: this JSON at this pointer. */
-  public record Taken(String pointer, String json) implements Answer {}
+  /** It is taken: the chair with the answer in it, every other letter as it was. */
+  public record Taken(StartChair chair) implements Answer {}
 
   /** It cannot be taken; why, and what could be. */
   public record NotTaken(String why) implements Answer {}
 
-  /** The beginning of a chair of that family, written in that unit. */
+  /** The beginning of a chair of that family, written in that unit, as it usually is. */
   public static StartChair of(Family family, Length.Unit unit) {
     String name = family.word() + "-" + unit.symbol() + ".json";
-    Document pattern = sound(DocumentReader.read(name, text(name)));
-    return new StartChair(family, pattern, sound(pattern.design(Design.AS_DRAWN)));
+    return new StartChair(family, sound(DocumentReader.read(name, text(name))));
+  }
+
+  /** The chair as a document. */
+  public Document document() {
+    return document;
   }
 
   /** The sizes to ask for, in the order of asking. */
@@ -67,13 +71,13 @@ public final class StartChair {
     return Arrays.stream(StartSize.Which.values()).flatMap(which -> size(which).stream()).toList();
   }
 
-  /** The timber if nothing is said. */
-  public String usualTimber() {
+  /** The usual wood of its parts, by its key; before an answer, what most take. */
+  public String timber() {
     return design.timber();
   }
 
-  /** The name if nothing is said. */
-  public String usualName() {
+  /** What it is called; before an answer, after its family. */
+  public String name() {
     return design.name();
   }
 
@@ -95,7 +99,7 @@ public final class StartChair {
    * A size as a maker writes it: {@code 440}, {@code 17 1/2 in}, {@code 44 cm}. It goes into the
    * document as it was written.
    */
-  public Answer size(StartSize.Which which, String written) {
+  public Answer withSize(StartSize.Which which, String written) {
     Optional<StartSize> asked = size(which);
     if (asked.isEmpty()) {
       return new NotTaken("a " + family.word() + " has no " + which.spoken());
@@ -108,47 +112,47 @@ public final class StartChair {
           "'" + written + "' is no length such as 440, 17.5, 17 1/2 in or 44 cm (decimal point)");
     }
     return within(size, mm.getAsDouble())
-        ? new Taken(size.dimension().pointer() + "/value", json(text))
+        ? answered(size.dimension().pointer(), json(text), written)
         : new NotTaken(outside(size, text, mm.getAsDouble()));
   }
 
   /** The usual wood of the parts, by its key. */
-  public Answer timber(String key) {
+  public Answer withTimber(String key) {
     return Species.named(key.strip()).isPresent()
-        ? new Taken("/timber", DocumentWriter.quoted(key.strip()))
+        ? answered("/timber", DocumentWriter.quoted(key.strip()), key)
         : new NotTaken("'" + key + "' is none of " + String.join(", ", Species.names()));
   }
 
   /** What the chair is called. */
-  public Answer name(String name) {
-    Taken taken = new Taken("/name", DocumentWriter.quoted(name.strip()));
-    return pattern.edited(taken.pointer(), taken.json()) instanceof Reading.Refused<Document> no
-        ? new NotTaken("'" + name + "': " + no.problems().get(0).message())
-        : taken;
+  public Answer withName(String name) {
+    return name.isBlank()
+        ? new NotTaken("a chair needs a name")
+        : answered("/name", DocumentWriter.quoted(name.strip()), name);
   }
 
-  /** The chair with these answers in it, every other letter as the pattern has it. */
-  public Document with(List<Taken> answers) {
-    Document chair = pattern;
-    for (Taken answer : answers) {
-      chair = sound(chair.edited(answer.pointer(), answer.json()));
-    }
-    return chair;
+  private Answer answered(String pointer, String json, String written) {
+    Reading<Document> edited = document.edited(pointer, json);
+    return edited instanceof Reading.Refused<Document> refused
+        ? new NotTaken("'" + written + "': " + refused.problems().get(0).message())
+        : new Taken(new StartChair(family, ((Reading.Accepted<Document>) edited).value()));
   }
 
   /**
-   * Writes a begun chair, whole or not at all, read back and found sound.
+   * Writes the chair, whole or not at all, read back and found sound.
    *
    * @param replace whether a file that stands there may be written over
    */
-  public static WrittenFiles write(Document chair, Path path, boolean replace) {
+  public WrittenFiles write(Path path, boolean replace) {
+    if (Files.isDirectory(path)) {
+      return new WrittenFiles.Failed(path, "it is a folder", Exit.USAGE);
+    }
     try {
       if (!replace && stands(path)) {
         throw new FileAlreadyExistsException(path.toString());
       }
       SafeFile.write(
           path,
-          chair.text().getBytes(StandardCharsets.UTF_8),
+          document.text().getBytes(StandardCharsets.UTF_8),
           readBack -> check(path, new String(readBack, StandardCharsets.UTF_8)));
       return new WrittenFiles.Finished<>(path);
     } catch (FileAlreadyExistsException e) {
@@ -183,8 +187,7 @@ public final class StartChair {
         mm < size.dimension().from()
             ? printed(mm) + " is too little"
             : printed(mm) + " is too much";
-    Length.Unit other =
-        design.unit().printed() == Length.Unit.MM ? Length.Unit.IN : Length.Unit.MM;
+    Length.Unit other = design.unit().printed() == Length.Unit.MM ? Length.Unit.IN : Length.Unit.MM;
     OptionalDouble meant = Length.parse(text, other);
     boolean mistaken = meant.isPresent() && within(size, meant.getAsDouble());
     return String.format(
@@ -220,7 +223,7 @@ public final class StartChair {
     }
   }
 
-  /** Patterns are ours and answers were looked at, so what is refused here is our fault. */
+  /** Patterns are ours and answers were read, so what is refused here is our fault. */
   private static <T> T sound(Reading<T> reading) {
     if (reading instanceof Reading.Refused<T> refused) {
       Stream<String> why = refused.problems().stream().map(Problem::message);

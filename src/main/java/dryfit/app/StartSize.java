@@ -7,7 +7,7 @@ import dryfit.document.Design;
  * from it follows.
  *
  * @param which what the maker calls it
- * @param dimension the dimension with its usual value, its range and its note, millimetres
+ * @param dimension the dimension with its value, its range and its note, millimetres
  */
 public record StartSize(Which which, Design.Dimension dimension) {
 
@@ -37,8 +37,8 @@ public record StartSize(Which which, Design.Dimension dimension) {
     }
   }
 
-  /** What it is if nothing is said, in millimetres. */
-  public double usual() {
+  /** What it is, in millimetres; before an answer, what is usual. */
+  public double mm() {
     return dimension.value().value();
   }
 }
