@@ -36,15 +36,16 @@ class StartChairSweepTest {
   @ParameterizedTest
   @MethodSource("patterns")
   void everyCornerOfTheRangesFits(Family family, Length.Unit unit) {
-    int corners = 1 << StartChair.of(family, unit).sizes().size();
+    StartChair usual = StartChair.of(family, unit);
+    int corners = 1 << usual.sizes().size();
     for (int corner = 0; corner < corners; corner++) {
       int ends = corner;
       assertFits(
           sized(
-              StartChair.of(family, unit),
+              usual,
               unit,
               size ->
-                  (ends >> size.which().ordinal() & 1) == 1
+                  (ends >> usual.sizes().indexOf(size) & 1) == 1
                       ? size.dimension().to()
                       : size.dimension().from()));
     }
