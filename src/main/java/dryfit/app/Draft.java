@@ -109,8 +109,7 @@ public final class Draft {
   // ---- changes ----
 
   /**
-   * Gives a dimension another value, where the value in force is written ({@link
-   * Edits#dimension}).
+   * Gives a dimension another value, where the value in force is written ({@link Edits#dimension}).
    *
    * @param entry as a maker writes it
    * @return the document, or why the draft stays as it was
@@ -149,8 +148,7 @@ public final class Draft {
    * @param part likewise
    */
   public Reading<Document> waive(String check, String joint, String part, String because) {
-    return edit(
-        "accept " + check, document -> Edits.waiver(document, check, joint, part, because));
+    return edit("accept " + check, document -> Edits.waiver(document, check, joint, part, because));
   }
 
   /**
@@ -337,7 +335,6 @@ public final class Draft {
       step("take the file as it is now", theirs.file().text(), now.variant(), theirs.theirs());
     }
   }
-
 
   // ---- within ----
 
