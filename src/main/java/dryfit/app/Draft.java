@@ -281,6 +281,10 @@ public final class Draft {
       return new Saving.NeedsName();
     }
     OnDisk there = look().orElseThrow().now();
+    if (there instanceof OnDisk.Changed theirs && theirs.file().text().equals(now.text())) {
+      takeTheirs(theirs);
+      return new Saving.Done(path.get());
+    }
     boolean clear = there instanceof OnDisk.Same || there instanceof OnDisk.Gone;
     if (!clear) {
       return new Saving.Moved(there);
