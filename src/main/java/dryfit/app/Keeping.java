@@ -10,8 +10,8 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
@@ -22,7 +22,7 @@ import java.util.function.Consumer;
 public final class Keeping implements AutoCloseable {
   private final Kept kept;
   private final Draft draft;
-  private final ScheduledExecutorService clock;
+  private final Executor writer;
   private final Duration moment;
   private final Consumer<String> trouble;
   private final Runnable stop;
@@ -39,15 +39,10 @@ public final class Keeping implements AutoCloseable {
   /** Taken down on the draft's thread, written on another. */
   private record Due(Version version, Optional<Path> file, String disk, boolean unsaved) {}
 
-  Keeping(
-      Kept kept,
-      Draft draft,
-      ScheduledExecutorService clock,
-      Duration moment,
-      Consumer<String> trouble) {
+  Keeping(Kept kept, Draft draft, Executor writer, Duration moment, Consumer<String> trouble) {
     this.kept = kept;
     this.draft = draft;
-    this.clock = clock;
+    this.writer = writer;
     this.moment = moment;
     this.trouble = trouble;
     this.stop = draft.whenChanged(version -> changed());
@@ -93,11 +88,8 @@ public final class Keeping implements AutoCloseable {
       boolean first = due.isEmpty();
       due = Optional.of(new Due(draft.now(), draft.file(), draft.knownOnDisk(), draft.unsaved()));
       if (first && !closed) {
-        try {
-          clock.schedule(this::now, moment.toMillis(), TimeUnit.MILLISECONDS);
-        } catch (RejectedExecutionException e) {
-          trouble.accept("Unsaved work is no longer kept: the program is ending.");
-        }
+        CompletableFuture.delayedExecutor(moment.toMillis(), TimeUnit.MILLISECONDS, writer)
+            .execute(this::now);
       }
     }
   }

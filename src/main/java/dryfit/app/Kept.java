@@ -11,8 +11,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -30,7 +30,7 @@ public final class Kept implements AutoCloseable {
 
   private final Path folder;
   private final Duration moment;
-  private final ScheduledExecutorService clock;
+  private final ExecutorService writer;
 
   /** What was left behind. */
   public sealed interface Found {
@@ -59,8 +59,8 @@ public final class Kept implements AutoCloseable {
   Kept(StateFolder state, Duration moment) {
     this.folder = state.path().resolve("kept");
     this.moment = moment;
-    this.clock =
-        Executors.newSingleThreadScheduledExecutor(
+    this.writer =
+        Executors.newSingleThreadExecutor(
             task -> {
               Thread thread = new Thread(task, "dryfit-kept");
               thread.setDaemon(true);
@@ -74,7 +74,7 @@ public final class Kept implements AutoCloseable {
    * @param trouble is told, on another thread, when something cannot be kept
    */
   public Keeping keep(Draft draft, Consumer<String> trouble) {
-    return new Keeping(this, draft, clock, moment, trouble);
+    return new Keeping(this, draft, writer, moment, trouble);
   }
 
   /** What was left behind of a file, the latest first. */
@@ -100,7 +100,7 @@ public final class Kept implements AutoCloseable {
   /** Keeps nothing any more; what is kept stays. */
   @Override
   public void close() {
-    clock.shutdown();
+    writer.shutdown();
   }
 
   /** Where a draft's work goes; no other draft's goes there. */
