@@ -127,11 +127,11 @@ class DraftTest {
 
   @Test
   void aDragIsOneStep() {
-    try (Draft.Drag drag = draft.drag()) {
-      for (int height = 441; height <= 470; height++) {
-        draft.dimension("height", Integer.toString(height));
-      }
+    Draft.Drag drag = draft.drag();
+    for (int height = 441; height <= 470; height++) {
+      draft.dimension("height", Integer.toString(height));
     }
+    drag.close();
     assertThat(draft.now().text()).contains("\"value\": 470");
     assertThat(draft.undo()).isTrue();
     assertThat(draft.now().text()).isEqualTo(Benches.TEXT);
@@ -140,10 +140,10 @@ class DraftTest {
 
   @Test
   void aDragThatEndsWhereItBeganIsNoStepAndACancelledOneLeavesNoTrace() {
-    try (Draft.Drag drag = draft.drag()) {
-      draft.dimension("height", "470");
-      draft.dimension("height", "440");
-    }
+    Draft.Drag first = draft.drag();
+    draft.dimension("height", "470");
+    draft.dimension("height", "440");
+    first.close();
     Draft.Drag second = draft.drag();
     draft.dimension("height", "470");
     second.cancel();
