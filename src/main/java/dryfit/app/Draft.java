@@ -109,8 +109,7 @@ public final class Draft {
   // ---- changes ----
 
   /**
-   * Gives a dimension another value, where the value in force is written ({@link
-   * Edits#dimension}).
+   * Gives a dimension another value, where the value in force is written ({@link Edits#dimension}).
    *
    * @param entry as a maker writes it
    * @return the document, or why the draft stays as it was
@@ -149,8 +148,7 @@ public final class Draft {
    * @param part likewise
    */
   public Reading<Document> waive(String check, String joint, String part, String because) {
-    return edit(
-        "accept " + check, document -> Edits.waiver(document, check, joint, part, because));
+    return edit("accept " + check, document -> Edits.waiver(document, check, joint, part, because));
   }
 
   /**
@@ -283,6 +281,10 @@ public final class Draft {
       return new Saving.NeedsName();
     }
     OnDisk there = look().orElseThrow().now();
+    if (there instanceof OnDisk.Changed theirs && theirs.file().text().equals(now.text())) {
+      takeTheirs(theirs);
+      return new Saving.Done(path.get());
+    }
     boolean clear = there instanceof OnDisk.Same || there instanceof OnDisk.Gone;
     if (!clear) {
       return new Saving.Moved(there);
@@ -337,7 +339,6 @@ public final class Draft {
       step("take the file as it is now", theirs.file().text(), now.variant(), theirs.theirs());
     }
   }
-
 
   // ---- within ----
 

@@ -68,8 +68,8 @@ public final class Document {
   }
 
   /**
-   * The document with a member put behind the last one of an object, or an item behind the last
-   * one of a list, spaced as its neighbours are; every other letter stays.
+   * The document with a member put behind the last one of an object, or an item behind the last one
+   * of a list, spaced as its neighbours are; every other letter stays.
    *
    * @param pointer JSON pointer of the object or the list
    * @param key the member's key, of no meaning for a list

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Puts something into a JSON text or takes it out, spaced as its neighbours are, so that a
- * document keeps the look its maker gave it.
+ * Puts something into a JSON text or takes it out, spaced as its neighbours are, so that a document
+ * keeps the look its maker gave it.
  */
 final class Splice {
   private Splice() {}

@@ -17,8 +17,8 @@ final class Benches {
           "apart": "width - 40"
         },
         "parts": {
-          "right post": { "form": "straight", "section": [40, 40], "from": ["apart/2", 0, 0], "to": ["apart/2", 0, "height"] },
-          "left post":  { "form": "straight", "section": [40, 40], "from": ["-apart/2", 0, 0], "to": ["-apart/2", 0, "height"] }
+          "post-right": { "form": "straight", "section": [40, 40], "from": ["apart/2", 0, 0], "to": ["apart/2", 0, "height"] },
+          "post-left":  { "form": "straight", "section": [40, 40], "from": ["-apart/2", 0, 0], "to": ["-apart/2", 0, "height"] }
         },
         "variants": {
           "low": { "height": 400 }
