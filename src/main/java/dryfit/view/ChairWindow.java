@@ -1,6 +1,10 @@
 package dryfit.view;
 
+import dryfit.app.Family;
+import dryfit.app.RecentFiles;
 import dryfit.app.Saving;
+import dryfit.app.StartChair;
+import dryfit.app.StateFolder;
 import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.document.Problem;
@@ -9,10 +13,6 @@ import dryfit.fit.Finding;
 import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
 import java.io.File;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -34,27 +34,33 @@ import javafx.stage.Stage;
 /** The bench: the chair in the middle, what is known about it around it. */
 final class ChairWindow {
   private final Stage stage;
-  private final Recent recent;
-  private final Session session = new Session(ChairView.hasDepth());
+  private final RecentFiles recent;
+  private final Session session;
   private final ChairView chair = new ChairView();
   private final BorderPane bench = new BorderPane();
   private final Label notice = new Label();
   private final BorderPane root = new BorderPane();
   private final ObjectProperty<Length.Unit> unit = new SimpleObjectProperty<>(Length.Unit.MM);
-  private final DimensionsPanel dimensions = new DimensionsPanel(session);
-  private final JointCard card = new JointCard(session, chair, this::open);
+  private final DimensionsPanel dimensions;
+  private final JointCard card;
   private final Tickets tickets = new Tickets(this::open);
-  private final Seeing seeing = new Seeing(session, chair);
+  private final Seeing seeing;
   private final Measuring measuring = new Measuring(chair);
+  private final LeftBehind left;
   private Design.LengthUnit written;
   private StartPage start;
 
   /** From how far a joint is looked at, mm. */
   private static final double NEAR = 900;
 
-  ChairWindow(Stage stage, Recent recent) {
+  ChairWindow(Stage stage, StateFolder state) {
     this.stage = stage;
-    this.recent = recent;
+    this.recent = new RecentFiles(state);
+    this.session = new Session(ChairView.hasDepth(), state);
+    this.dimensions = new DimensionsPanel(session);
+    this.card = new JointCard(session, chair, this::open);
+    this.left = new LeftBehind(session);
+    this.seeing = new Seeing(session, chair);
     stage.setTitle("Dryfit");
     Scene scene = new Scene(root, 1280, 800);
     scene
@@ -77,6 +83,8 @@ final class ChairWindow {
     unit.addListener((o, was, now) -> show(session.shown().get()));
     chair.onPick(this::pick);
     session.problems().addListener((o, was, now) -> tell(now));
+    session.said().addListener((o, was, now) -> say(now));
+    session.left().addListener((o, was, now) -> left.show(now));
     keys(scene);
   }
 
@@ -154,7 +162,8 @@ final class ChairWindow {
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
-    StackPane floor = new StackPane(chair, measuring, notice);
+    StackPane floor = new StackPane(chair, measuring, notice, left);
+    StackPane.setAlignment(left, Pos.TOP_CENTER);
     StackPane.setAlignment(notice, Pos.CENTER);
     floor.setMinSize(0, 0);
     return new BorderPane(floor, above, null, seeing.sliders(), null);
@@ -256,7 +265,7 @@ final class ChairWindow {
 
   /** Offers chairs to open. */
   void offer() {
-    start = new StartPage(Path.of("models"), recent.files(), this::open, this::choose, this::begin);
+    start = new StartPage(Path.of("models"), recent.all(), this::open, this::choose, this::begin);
     root.setCenter(start);
   }
 
@@ -268,14 +277,10 @@ final class ChairWindow {
     file.map(File::toPath).ifPresent(this::open);
   }
 
-  private void begin() {
-    try (InputStream in = ChairWindow.class.getResourceAsStream("/dryfit/view/new-chair.json")) {
-      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      bench("new chair");
-      session.begin("new chair", text);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private void begin(Family family) {
+    Length.Unit usual = Length.Unit.MM;
+    bench("new " + family.word());
+    session.begin("new " + family.word(), StartChair.of(family, usual).document().text());
   }
 
   private void tell(List<Problem> problems) {

@@ -1,8 +1,12 @@
 package dryfit.view;
 
 import dryfit.app.Draft;
+import dryfit.app.KeepFailure;
+import dryfit.app.Keeping;
+import dryfit.app.Kept;
 import dryfit.app.KernelChoice;
 import dryfit.app.Saving;
+import dryfit.app.StateFolder;
 import dryfit.app.Version;
 import dryfit.build.Chair;
 import dryfit.build.ChairBuilder;
@@ -32,6 +36,8 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 
 /**
  * The document that is open, and what comes of it. All is read, built and fitted on one thread of
@@ -39,21 +45,29 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  * Every method is called on the window's thread and returns at once; properties change on it.
  */
 final class Session {
-  private final Shelf shelf = new Shelf(KernelChoice.USUAL.kernel());
+  /** How long closing waits for work to be kept, milliseconds. */
+  private static final long LAST_WORDS = 3000;
+
+  private Shelf shelf = new Shelf(KernelChoice.USUAL.kernel());
   private final Deque<Waiting> wishes = new ArrayDeque<>();
   private final Thread worker;
   private final boolean surfaces;
+  private final Kept kept;
   private boolean closed;
 
   // Of the worker's thread alone.
   private Draft draft;
   private Draft.Drag drag;
+  private Optional<Keeping> keeping = Optional.empty();
   private long builds;
   private IdentityHashMap<Solid, PartShape> shapes = new IdentityHashMap<>();
 
   private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<List<Problem>> problems =
       new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<Optional<Kept.Work>> left =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyObjectWrapper<State> state =
       new ReadOnlyObjectWrapper<>(State.of(Optional.empty()));
@@ -88,9 +102,11 @@ final class Session {
 
   /**
    * @param surfaces whether surfaces for the graphics are wanted
+   * @param folder where unsaved work is kept
    */
-  Session(boolean surfaces) {
+  Session(boolean surfaces, StateFolder folder) {
     this.surfaces = surfaces;
+    this.kept = new Kept(folder);
     worker = new Thread(this::work, "building and fitting");
     worker.setDaemon(true);
     worker.start();
@@ -122,8 +138,73 @@ final class Session {
             refuse(refused.problems());
             return false;
           }
-          draft = ((Reading.Accepted<Draft>) reading).value();
+          take(((Reading.Accepted<Draft>) reading).value());
+          tellLeft(kept.found(file));
           return true;
+        });
+  }
+
+  private void take(Draft next) {
+    letGo();
+    draft = next;
+    keeping = Optional.of(kept.keep(next, this::say));
+  }
+
+  /** What is not saved stays kept, and is offered when the chair is opened again. */
+  private void letGo() {
+    keeping.ifPresent(
+        k -> {
+          if (draft.unsaved()) {
+            k.now();
+          } else {
+            k.close();
+          }
+        });
+    keeping = Optional.empty();
+  }
+
+  private void tellLeft(List<Kept.Found> found) {
+    for (Kept.Found one : found) {
+      if (one instanceof Kept.Work work) {
+        Platform.runLater(() -> left.set(Optional.of(work)));
+        return;
+      }
+      say(((Kept.Broken) one).message());
+      kept.discard(one);
+    }
+    Platform.runLater(() -> left.set(Optional.empty()));
+  }
+
+  private void say(String text) {
+    Platform.runLater(() -> said.set(text));
+  }
+
+  /** Unsaved work that an earlier run left behind of the chair that was opened. */
+  ReadOnlyObjectProperty<Optional<Kept.Work>> left() {
+    return left.getReadOnlyProperty();
+  }
+
+  /** What the maker should be told, newest. */
+  ReadOnlyStringProperty said() {
+    return said.getReadOnlyProperty();
+  }
+
+  /** Puts work that was left behind into the chair that is open. */
+  void bringBack(Kept.Work work) {
+    left.set(Optional.empty());
+    wish(
+        () -> {
+          keeping.ifPresent(k -> k.bringBack(work));
+          return keeping.isPresent();
+        });
+  }
+
+  void discard(Kept.Work work) {
+    left.set(Optional.empty());
+    wish(
+        () -> {
+          kept.discard(work);
+          return false;
         });
   }
 
@@ -131,7 +212,7 @@ final class Session {
   void begin(String name, String text) {
     wish(
         () -> {
-          draft = Draft.begun(name, text);
+          take(Draft.begun(name, text));
           return true;
         });
   }
@@ -232,10 +313,16 @@ final class Session {
         });
   }
 
+  /** Ends the thread; waits until unsaved work is kept. */
   void close() {
     synchronized (wishes) {
       closed = true;
       wishes.notifyAll();
+    }
+    try {
+      worker.join(LAST_WORDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 
@@ -268,11 +355,21 @@ final class Session {
           return;
         }
         if (closed) {
-          return;
+          break;
         }
         taken = new ArrayList<>(wishes);
         wishes.clear();
       }
+      grant(taken);
+      State state = State.of(Optional.ofNullable(draft));
+      Platform.runLater(() -> idle(state));
+    }
+    letGo();
+    kept.close();
+  }
+
+  private void grant(List<Waiting> taken) {
+    try {
       boolean build = false;
       for (Waiting one : taken) {
         build |= one.wish().grant();
@@ -280,8 +377,14 @@ final class Session {
       if (build) {
         build();
       }
-      State state = State.of(Optional.ofNullable(draft));
-      Platform.runLater(() -> idle(state));
+    } catch (RuntimeException | StackOverflowError fault) {
+      // What a build that broke off has left on the shelf is not to be trusted.
+      shelf = new Shelf(KernelChoice.USUAL.kernel());
+      String where =
+          KeepFailure.keep(fault, String.valueOf(fault))
+              .map(folder -> "; details are in " + folder)
+              .orElse("");
+      say("This is our fault, not yours: " + fault.getMessage() + where);
     }
   }
 

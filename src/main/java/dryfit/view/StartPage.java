@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.app.Family;
 import dryfit.app.KernelChoice;
 import dryfit.app.OpenChair;
 import dryfit.document.Design;
@@ -18,6 +19,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
@@ -36,23 +38,34 @@ final class StartPage extends ScrollPane {
    * @param choose asked for a file on the disk
    * @param begin asked for a new chair
    */
-  StartPage(Path models, List<Path> recent, Consumer<Path> open, Runnable choose, Runnable begin) {
+  StartPage(
+      Path models,
+      List<Path> recent,
+      Consumer<Path> open,
+      Runnable choose,
+      Consumer<Family> begin) {
     setFitToWidth(true);
     getStyleClass().add("start");
     Label title = new Label("Which chair is on the bench?");
     title.getStyleClass().add("chair-name");
-    Button fresh = new Button("Start a new chair");
-    fresh.getStyleClass().setAll("pill", "dark");
-    fresh.setId("new-chair");
-    fresh.setOnAction(e -> begin.run());
     Button file = new Button("Open a chair from the disk");
     file.getStyleClass().setAll("pill");
     file.setId("open-file");
     file.setOnAction(e -> choose.run());
-    FlowPane buttons = new FlowPane(10, 10, fresh, file);
+    FlowPane buttons = new FlowPane(10, 10, file);
+    FlowPane fresh = new FlowPane(10, 10);
+    for (Family family : Family.values()) {
+      Button kind = new Button(family.word().replace('-', ' '));
+      kind.getStyleClass().setAll("pill");
+      kind.setId("new-" + family.word());
+      kind.setAccessibleText("start a new " + family.word() + ": " + family.about());
+      kind.setTooltip(new Tooltip(family.about()));
+      kind.setOnAction(e -> begin.accept(family));
+      fresh.getChildren().add(kind);
+    }
     FlowPane pictures = new FlowPane(18, 18);
     pictures.setId("models");
-    VBox page = new VBox(18, title, buttons);
+    VBox page = new VBox(16, title, buttons, heading("Start a new chair"), fresh);
     page.getStyleClass().add("start-page");
     if (!recent.isEmpty()) {
       FlowPane late = new FlowPane(10, 8);

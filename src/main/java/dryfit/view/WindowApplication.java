@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.app.StateFolder;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
@@ -11,7 +12,7 @@ public final class WindowApplication extends Application {
 
   @Override
   public void start(Stage stage) {
-    window = new ChairWindow(stage, Recent.usual());
+    window = new ChairWindow(stage, StateFolder.usual());
     List<String> files = getParameters().getUnnamed();
     if (files.isEmpty()) {
       window.offer();

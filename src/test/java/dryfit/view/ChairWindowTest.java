@@ -285,11 +285,25 @@ class ChairWindowTest {
           screen.window.offer();
           return null;
         });
-    robot.clickOn("#new-chair");
+    robot.clickOn("#new-stool");
     OnScreen.await("the stool", () -> screen.window.session().shown().get() != null);
     screen.settled();
     assertThat(screen.shown().report().fits()).isTrue();
     assertThat(screen.wood()).isGreaterThan(3000);
     screen.photograph("13-new");
+  }
+
+  @Test
+  void workOfAKilledProgramIsOfferedAgain(FxRobot robot) throws Exception {
+    Path own = Files.copy(HARBOUR, state.resolve("killed.json"));
+    assertThat(Killed.run(state, own, "seatTop", "425")).isEqualTo(137);
+    screen.open(own);
+    OnScreen.await("the offer", () -> robot.lookup("#left-behind").query().isVisible());
+    screen.photograph("14-left-behind");
+    assertThat(screen.shown().document().text()).isEqualTo(Files.readString(HARBOUR));
+    robot.clickOn("#bring-back");
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": 425");
+    assertThat(text(robot, "#save")).isEqualTo("save");
   }
 }

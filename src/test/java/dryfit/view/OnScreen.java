@@ -2,6 +2,7 @@ package dryfit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfit.app.StateFolder;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -30,7 +31,7 @@ final class OnScreen {
 
   OnScreen(Stage stage, Path state) {
     this.stage = stage;
-    this.window = new ChairWindow(stage, new Recent(state.resolve("recent.txt")));
+    this.window = new ChairWindow(stage, new StateFolder(state));
     stage.show();
   }
 
