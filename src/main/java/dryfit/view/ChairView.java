@@ -35,7 +35,7 @@ final class ChairView extends Pane {
   /** Half a turn for a drag of so many pixels. */
   private static final double HALF_TURN = 420;
 
-  private static final double SHARE = 0.80;
+  private static final double SHARE = 0.88;
   private static final long FLIGHT = 350_000_000L; // nanoseconds
 
   private final Drawing drawing;
@@ -96,6 +96,14 @@ final class ChairView extends Pane {
     return orbit.getReadOnlyProperty();
   }
 
+  /** Stands where another view stands. */
+  void follow(Orbit other) {
+    if (!other.equals(orbit.get())) {
+      waiting = null;
+      orbit.set(other);
+    }
+  }
+
   /** The plain view it stands in; null once it was turned by hand. */
   ReadOnlyObjectProperty<View> plain() {
     return plain.getReadOnlyProperty();
@@ -115,13 +123,9 @@ final class ChairView extends Pane {
   }
 
   void show(Shown next) {
-    boolean first = shown == null;
     shown = next;
     drawing.show(next);
-    if (first) {
-      waiting = View.THREE_QUARTER;
-      settle();
-    }
+    settle();
   }
 
   /** Forgets where it stood: the next chair is another one. */

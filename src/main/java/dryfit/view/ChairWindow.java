@@ -47,6 +47,8 @@ final class ChairWindow {
   private final Seeing seeing;
   private final Measuring measuring = new Measuring(chair);
   private final LeftBehind left;
+  private final BorderPane middle;
+  private Optional<SideBySide> beside = Optional.empty();
   private Design.LengthUnit written;
   private StartPage start;
 
@@ -71,11 +73,13 @@ final class ChairWindow {
     stage.setMinWidth(900);
     stage.setMinHeight(600);
     Header header = new Header(session, unit, this::save);
+    header.add("side by side", "beside", this::besideOrAlone);
     header.add("save a picture", "save-picture", this::savePicture);
     header.add("light or dark", "light-or-dark", this::lightOrDark);
     header.add("another chair", "another-chair", this::offer);
     bench.setTop(header);
-    bench.setCenter(middle());
+    middle = middle();
+    bench.setCenter(middle);
     bench.setLeft(dimensions);
     bench.setRight(card);
     bench.setBottom(tickets);
@@ -103,6 +107,24 @@ final class ChairWindow {
     tickets.show(shown, style);
     card.show(shown, style);
     measuring.show(style);
+    fillBeside();
+  }
+
+  private void besideOrAlone() {
+    if (beside.isPresent()) {
+      beside = Optional.empty();
+      bench.setCenter(middle);
+    } else {
+      beside = Optional.of(new SideBySide());
+      bench.setCenter(beside.get());
+      fillBeside();
+    }
+  }
+
+  private void fillBeside() {
+    TextStyle style = new TextStyle(unit.get(), 64, false, false);
+    beside.ifPresent(
+        open -> session.variants(SideBySide.MOST, designs -> open.show(designs, style)));
   }
 
   private void pick(Optional<ChairView.Touch> touch) {
@@ -153,7 +175,7 @@ final class ChairWindow {
     notice.setOnMouseClicked(e -> notice.setVisible(false));
     ViewBar above = new ViewBar(chair);
     Region between = new Region();
-    between.setMinWidth(14);
+    between.setMinWidth(2);
     above.getChildren().add(between);
     above.getChildren().addAll(seeing.words());
     above.getChildren().add(measuring.word());
@@ -201,6 +223,8 @@ final class ChairWindow {
     card.part(Optional.empty());
     measuring.clear();
     written = null;
+    beside = Optional.empty();
+    bench.setCenter(middle);
     stage.setTitle(title + " · Dryfit");
     root.setCenter(bench);
   }

@@ -93,7 +93,7 @@ final class Measuring extends Pane {
     }
     text.setText(told());
     text.autosize();
-    text.relocate(16, getHeight() - text.getHeight() - 64);
+    text.relocate(16, getHeight() - text.getHeight() - 10);
   }
 
   private static void put(Circle dot, Camera.Sheet sheet, Vec3 place) {

@@ -57,7 +57,7 @@ final class SceneDrawing implements Drawing {
   private record Drawn(MeshView wood, MeshView ink, MeshView cut, Affine place) {}
 
   SceneDrawing() {
-    AmbientLight everywhere = new AmbientLight(Color.color(0.66, 0.645, 0.62));
+    AmbientLight everywhere = new AmbientLight(Color.color(0.70, 0.66, 0.62));
     DirectionalLight sky = new DirectionalLight(Color.color(0.14, 0.14, 0.14));
     sky.setDirection(new javafx.geometry.Point3D(0.1, 0.1, -1));
     Group all = new Group(everywhere, sky, key, camera, floor, ink, wood, clashes);
@@ -162,8 +162,9 @@ final class SceneDrawing implements Drawing {
       d.wood().setMaterial(material(part.timber(), label));
       d.ink().setMaterial(inkFor(label));
     }
-    // Apart, nothing claims the same wood.
+    // Apart, nothing claims the same wood, and what hangs below would be cut off by the floor.
     clashes.setVisible(how.moved().isEmpty());
+    floor.setVisible(how.moved().isEmpty());
     order();
   }
 

@@ -31,6 +31,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -222,6 +223,33 @@ final class Session {
   }
 
   /**
+   * Builds the chair as drawn and its first variants, to be seen beside each other; those that
+   * cannot be built are left out.
+   */
+  void variants(int most, Consumer<List<Shown>> then) {
+    wish(
+        "variants",
+        () -> {
+          Optional<Document> document = Optional.ofNullable(draft).flatMap(d -> d.now().document());
+          List<Shown> all = new ArrayList<>();
+          document.ifPresent(
+              of ->
+                  Stream.concat(Stream.of(Design.AS_DRAWN), of.variants().stream())
+                      .limit(most)
+                      .forEach(variant -> built(of, variant).ifPresent(all::add)));
+          Platform.runLater(() -> then.accept(all));
+          return false;
+        });
+  }
+
+  private Optional<Shown> built(Document of, String variant) {
+    return of.design(variant) instanceof Reading.Accepted<Design> design
+            && ChairBuilder.build(design.value(), shelf) instanceof Reading.Accepted<Chair> chair
+        ? Optional.of(shown(of, chair.value()))
+        : Optional.empty();
+  }
+
+  /**
    * Gives a dimension another value.
    *
    * @param entry as a maker writes it
@@ -237,11 +265,18 @@ final class Session {
           Reading<Document> reading = draft.dimensionHere(name, entry);
           Optional<String> why =
               reading instanceof Reading.Refused<Document> refused
-                  ? Optional.of(refused.problems().get(0).message())
+                  ? Optional.of(reason(refused.problems().get(0)))
                   : Optional.empty();
           Platform.runLater(() -> answer.accept(why));
           return why.isEmpty();
         });
+  }
+
+  /** The reason without the place: the maker is looking at it. */
+  private static String reason(Problem problem) {
+    String place = problem.pointer() + ": ";
+    String message = problem.message();
+    return message.startsWith(place) ? message.substring(place.length()) : message;
   }
 
   /** Until the hand is lifted, all changes are one step. */

@@ -8,7 +8,7 @@ import javafx.scene.layout.FlowPane;
 final class ViewBar extends FlowPane {
 
   ViewBar(ChairView chair) {
-    super(14, 4);
+    super(11, 4);
     getStyleClass().add("view-bar");
     for (View view : View.values()) {
       ToggleButton word = new ToggleButton(view.word());

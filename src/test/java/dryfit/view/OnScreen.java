@@ -107,7 +107,11 @@ final class OnScreen {
 
   /** How many pixels of the middle are wood: warmer and darker than paper. */
   long wood() {
-    WritableImage image = picture(window.chair());
+    return wood(window.chair());
+  }
+
+  long wood(Node node) {
+    WritableImage image = picture(node);
     long count = 0;
     for (int y = 0; y < image.getHeight(); y += 2) {
       for (int x = 0; x < image.getWidth(); x += 2) {
@@ -115,6 +119,24 @@ final class OnScreen {
         if (c.getRed() - c.getBlue() > 0.15) {
           count++;
         }
+      }
+    }
+    return count;
+  }
+
+  /** How many pixels have the one colour of cut faces, which no light changes. */
+  long freshlySawn() {
+    WritableImage image = picture(window.chair());
+    Color sawn = Color.web("#e2b877");
+    long count = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        Color c = image.getPixelReader().getColor(x, y);
+        double off =
+            Math.abs(c.getRed() - sawn.getRed())
+                + Math.abs(c.getGreen() - sawn.getGreen())
+                + Math.abs(c.getBlue() - sawn.getBlue());
+        count += off < 0.03 ? 1 : 0;
       }
     }
     return count;
