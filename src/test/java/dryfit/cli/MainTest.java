@@ -141,6 +141,8 @@ class MainTest {
         "fit models/low-stool.json --fractions 7",
         "fit models/low-stool.json --kernel wood",
         "fit models/low-stool.json extra",
+        "solids models/low-stool.json --format obj",
+        "solids models/low-stool.json --format 3mf --ascii",
         "picture models/low-stool.json --view sideways",
         "picture models/low-stool.json --size 12",
         "picture models/low-stool.json --size 99999x3"
@@ -217,6 +219,19 @@ class MainTest {
       assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(".stl"));
     }
     assertThat(said.out().lines()).hasSize(12);
+  }
+
+  @Test
+  void solidsComeInTheFormatAskedFor() throws IOException {
+    for (String[] format : new String[][] {{"3mf", ".3mf"}, {"gltf", ".glb"}}) {
+      Path to = folder.resolve(format[0]);
+      Said said = run("solids", STOOL, "--format", format[0], "--to", to.toString());
+      assertThat(said.code()).isZero();
+      try (Stream<Path> files = Files.list(to)) {
+        assertThat(files).hasSize(10).allMatch(f -> f.toString().endsWith(format[1]));
+      }
+      assertThat(said.out()).contains("440.0 x 44.0 x 44.0 mm");
+    }
   }
 
   @Test
