@@ -46,7 +46,11 @@ final class OnScreen {
 
   /** Opens a chair and waits until it is built, fitted and nothing is left to do. */
   void open(Path chair) {
-    WaitForAsyncUtils.asyncFx(() -> window.open(chair));
+    ask(
+        () -> {
+          window.open(chair);
+          return null;
+        });
     await("the chair " + chair, () -> window.session().shown().get() != null);
     settled();
   }
@@ -188,10 +192,11 @@ final class OnScreen {
   }
 
   void close() {
-    WaitForAsyncUtils.asyncFx(
+    ask(
         () -> {
           window.close();
           stage.hide();
+          return null;
         });
     WaitForAsyncUtils.waitForFxEvents();
   }
