@@ -72,6 +72,7 @@ public final class Main {
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
+    all.put("boards", () -> new BoardsCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
@@ -141,7 +142,7 @@ public final class Main {
     public void run() {
       throw new ParameterException(
           spec.commandLine(),
-          "say what to do: start, fit, assemble, angles, solids, picture, steps or variants");
+          "say what to do: start, fit, assemble, angles, solids, picture, steps, boards or variants");
     }
   }
 }
