@@ -64,6 +64,7 @@ public final class Main {
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
+    all.put("compare", () -> new CompareCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
