@@ -2,6 +2,7 @@ package dryfit.app;
 
 import dryfit.build.Chair;
 import dryfit.build.ChairBuilder;
+import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.DocumentReader;
@@ -48,6 +49,11 @@ public final class OpenChair {
    * @throws dryfit.solid.KernelFailure if a solid could not be made, which is our fault
    */
   public static Opened open(Path file, String variant, Kernel kernel) {
+    return open(file, variant, new Shelf(kernel));
+  }
+
+  /** The same, with what was made before at hand. */
+  public static Opened open(Path file, String variant, Shelf shelf) {
     return then(
         DocumentReader.read(file),
         document ->
@@ -55,7 +61,7 @@ public final class OpenChair {
                 document.design(variant),
                 design ->
                     then(
-                        lined(document, ChairBuilder.build(design, kernel)),
+                        lined(document, ChairBuilder.build(design, shelf)),
                         chair -> new Ready(document, chair))));
   }
 

@@ -71,6 +71,7 @@ public final class Main {
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
+    all.put("compare", () -> new CompareCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
     CommandLine commands = new CommandLine(new Top());

@@ -23,6 +23,11 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
         unit == Design.LengthUnit.IN ? Length.Unit.IN : Length.Unit.MM, 64, false, false);
   }
 
+  /** Whether lengths are told in inches. */
+  boolean inches() {
+    return unit == Length.Unit.IN;
+  }
+
   /** A dimension: {@code 28.0 mm}, {@code 1 7/64 in (−0.007)} or {@code 1.102 in}. */
   String length(double mm) {
     return unit == Length.Unit.IN && decimals
