@@ -74,6 +74,7 @@ public final class Main {
     all.put("compare", () -> new CompareCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
+    all.put("window", () -> new WindowCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
@@ -132,6 +133,7 @@ public final class Main {
         "  angles models/kiln-stool.json",
         "  solids models/harbour-armchair.json --to stl",
         "  picture models/harbour-armchair.json --view front",
+        "  window models/harbour-armchair.json",
         "",
         "Ends with 0 if the chair fits, 1 if something is our fault, 2 if what was asked",
         "for cannot be done, 3 if the document is refused, 4 if the chair does not fit."
@@ -143,7 +145,7 @@ public final class Main {
     public void run() {
       throw new ParameterException(
           spec.commandLine(),
-          "say what to do: start, fit, assemble, angles, solids, picture, steps, boards or variants");
+          "say what to do, one of: " + String.join(", ", spec.subcommands().keySet()));
     }
   }
 }
