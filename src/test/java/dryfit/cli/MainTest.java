@@ -78,7 +78,7 @@ class MainTest {
   @Test
   void whatIsAllowedForBlanksIsAnOption() {
     Said said = run("boards", STOOL, "--allow", "1 in, 1/4 in, 0", "--csv");
-    assertThat(said.out()).contains("440.0,44.0,44.0,465.4,50.4,44.0");
+    assertThat(said.out()).contains("440.0,50.0,50.0,465.4,56.4,50.0");
     Said wrong = run("boards", STOOL, "--allow", "1 in");
     assertThat(wrong.code()).isEqualTo(2);
     assertThat(wrong.err()).contains("--allow needs three lengths");
@@ -249,7 +249,7 @@ class MainTest {
       Said said = run("solids", STOOL, "--format", format[0], "--to", to.toString());
       assertThat(said.code()).isZero();
       try (Stream<Path> files = Files.list(to)) {
-        assertThat(files).hasSize(10).allMatch(f -> f.toString().endsWith(format[1]));
+        assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(format[1]));
       }
       assertThat(said.out()).contains("440.0 x 44.0 x 44.0 mm");
     }
