@@ -27,7 +27,7 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Fits a panel into the opening between parts. In a plane through the middle of the first part that
@@ -211,15 +211,56 @@ final class PanelFiller {
   }
 
   private static Geometry ring(List<double[]> sections) {
-    return UnaryUnionOp.union(sections.stream().map(s -> mitred(hull(s), OVERLAP)).toList());
+    return union(sections.stream().flatMap(s -> section(s).stream()).toList());
   }
 
-  static Geometry hull(double[] corners) {
-    Coordinate[] flat = new Coordinate[corners.length / 2];
-    for (int i = 0; i < flat.length; i++) {
-      flat[i] = new Coordinate(corners[2 * i], corners[2 * i + 1]);
+  static Geometry union(List<Geometry> sections) {
+    return OverlayNGRobust.union(sections);
+  }
+
+  /**
+   * The convex section with these corners, u and v in turn, larger all round by {@link #OVERLAP};
+   * empty if it has no width.
+   */
+  static Optional<Geometry> section(double[] corners) {
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < corners.length; i += 2) {
+      points.add(new double[] {corners[i], corners[i + 1]});
     }
-    return new GeometryFactory().createMultiPointFromCoords(flat).convexHull();
+    List<double[]> hull = FlatHull.of(points);
+    int n = hull.size();
+    if (n < 3) {
+      return Optional.empty();
+    }
+    List<Coordinate> out = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      double[] before = outward(hull.get((i + n - 1) % n), hull.get(i));
+      double[] after = outward(hull.get(i), hull.get((i + 1) % n));
+      // The corner goes where both sides, moved outward, cross; a sharp one is blunted.
+      double cosine = before[0] * after[0] + before[1] * after[1];
+      if (cosine > SHARP) {
+        double by = OVERLAP / (1 + cosine);
+        out.add(moved(hull.get(i), before[0] + after[0], before[1] + after[1], by));
+      } else {
+        out.add(moved(hull.get(i), before[0], before[1], OVERLAP));
+        out.add(moved(hull.get(i), after[0], after[1], OVERLAP));
+      }
+    }
+    out.add(out.get(0));
+    return Optional.of(new GeometryFactory().createPolygon(out.toArray(Coordinate[]::new)));
+  }
+
+  /** Cosine between the ways two sides look beyond which the corner between them is sharp. */
+  private static final double SHARP = -0.9;
+
+  /** Square to a side, away from the inside of a loop that runs anticlockwise. */
+  private static double[] outward(double[] from, double[] to) {
+    double length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return new double[] {(to[1] - from[1]) / length, (from[0] - to[0]) / length};
+  }
+
+  private static Coordinate moved(double[] p, double u, double v, double by) {
+    return new Coordinate(p[0] + by * u, p[1] + by * v);
   }
 
   /** The largest hole in the ring of sections. */

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 import java.util.UUID;
+import tools.jackson.core.io.JsonStringEncoder;
 
 /** Writes chair documents. */
 public final class DocumentWriter {
@@ -64,7 +65,7 @@ public final class DocumentWriter {
       if (!Files.isSymbolicLink(at)) {
         return at;
       }
-      at = at.resolveSibling(Files.readSymbolicLink(at)).normalize();
+      at = at.resolveSibling(Files.readSymbolicLink(at));
     }
     throw new FileSystemLoopException(path.toString());
   }
@@ -97,5 +98,10 @@ public final class DocumentWriter {
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
     }
+  }
+
+  /** A text as it stands in a document: in quotation marks, with what JSON wants escaped. */
+  public static String quoted(String text) {
+    return '"' + new String(JsonStringEncoder.getInstance().quoteAsCharArray(text)) + '"';
   }
 }
