@@ -1,6 +1,8 @@
 package dryfit.view;
 
 import dryfit.app.Family;
+import dryfit.app.Kept;
+import dryfit.app.OnDisk;
 import dryfit.app.RecentFiles;
 import dryfit.app.Saving;
 import dryfit.app.StartChair;
@@ -14,7 +16,11 @@ import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -33,6 +39,9 @@ import javafx.stage.Stage;
 
 /** The bench: the chair in the middle, what is known about it around it. */
 final class ChairWindow {
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
+
   private final Stage stage;
   private final RecentFiles recent;
   private final Session session;
@@ -46,7 +55,7 @@ final class ChairWindow {
   private final Tickets tickets = new Tickets(this::open);
   private final Seeing seeing;
   private final Measuring measuring = new Measuring(chair);
-  private final LeftBehind left;
+  private final Question question = new Question();
   private final BorderPane middle;
   private Optional<SideBySide> beside = Optional.empty();
   private Design.LengthUnit written;
@@ -61,7 +70,6 @@ final class ChairWindow {
     this.session = new Session(ChairView.hasDepth(), state);
     this.dimensions = new DimensionsPanel(session);
     this.card = new JointCard(session, chair, this::open);
-    this.left = new LeftBehind(session);
     this.seeing = new Seeing(session, chair);
     stage.setTitle("Dryfit");
     Scene scene = new Scene(root, 1280, 800);
@@ -88,7 +96,7 @@ final class ChairWindow {
     chair.onPick(this::pick);
     session.problems().addListener((o, was, now) -> tell(now));
     session.said().addListener((o, was, now) -> say(now));
-    session.left().addListener((o, was, now) -> left.show(now));
+    session.left().addListener((o, was, now) -> offer(now));
     keys(scene);
   }
 
@@ -184,8 +192,8 @@ final class ChairWindow {
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
-    StackPane floor = new StackPane(chair, measuring, notice, left);
-    StackPane.setAlignment(left, Pos.TOP_CENTER);
+    StackPane floor = new StackPane(chair, measuring, notice, question);
+    StackPane.setAlignment(question, Pos.TOP_CENTER);
     StackPane.setAlignment(notice, Pos.CENTER);
     floor.setMinSize(0, 0);
     return new BorderPane(floor, above, null, seeing.sliders(), null);
@@ -277,9 +285,34 @@ final class ChairWindow {
               });
     } else if (saving instanceof Saving.Failed failed) {
       say("Not saved: " + failed.reason());
+    } else if (saving instanceof Saving.Moved moved
+        && moved.disk() instanceof OnDisk.Changed theirs) {
+      question.ask(
+          "Not saved: someone else has changed the file since it was opened.",
+          List.of(
+              new Question.Answer("keep mine", () -> session.keepMine(theirs, this::saved)),
+              new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
+              new Question.Answer("decide later", () -> {})));
     } else if (saving instanceof Saving.Moved) {
-      say("Not saved: someone else has changed the file since it was opened.");
+      say("Not saved: the file cannot be read any more.");
     }
+  }
+
+  /** Offers work that was not saved before the program ended. */
+  private void offer(Optional<Kept.Work> work) {
+    if (work.isEmpty()) {
+      question.end();
+      return;
+    }
+    LocalDateTime when = LocalDateTime.ofInstant(work.get().when(), ZoneId.systemDefault());
+    question.ask(
+        "There is work on this chair of "
+            + WHEN.format(when)
+            + " that was not saved."
+            + (work.get().diskMoved() ? " The file has been changed since then." : ""),
+        List.of(
+            new Question.Answer("bring it back", () -> session.bringBack(work.get())),
+            new Question.Answer("throw it away", () -> session.discard(work.get()))));
   }
 
   private void say(String text) {

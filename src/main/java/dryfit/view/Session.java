@@ -5,6 +5,7 @@ import dryfit.app.KeepFailure;
 import dryfit.app.Keeping;
 import dryfit.app.Kept;
 import dryfit.app.KernelChoice;
+import dryfit.app.OnDisk;
 import dryfit.app.Saving;
 import dryfit.app.StateFolder;
 import dryfit.app.Version;
@@ -320,6 +321,25 @@ final class Session {
 
   void saveAs(Path file, Consumer<Saving> answer) {
     saving(d -> d.saveAs(file), answer);
+  }
+
+  /** Saves over what someone else has written. */
+  void keepMine(OnDisk.Changed theirs, Consumer<Saving> answer) {
+    saving(
+        d -> {
+          d.keepMine(theirs);
+          return d.save();
+        },
+        answer);
+  }
+
+  /** Goes on with what someone else has written; a step that can be taken back. */
+  void takeTheirs(OnDisk.Changed theirs) {
+    wish(
+        () -> {
+          draft.takeTheirs(theirs);
+          return true;
+        });
   }
 
   private void saving(Function<Draft, Saving> how, Consumer<Saving> answer) {

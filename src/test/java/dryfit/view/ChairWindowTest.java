@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -298,10 +299,10 @@ class ChairWindowTest {
     Path own = Files.copy(HARBOUR, state.resolve("killed.json"));
     assertThat(Killed.run(state, own, "seatTop", "425")).isEqualTo(137);
     screen.open(own);
-    OnScreen.await("the offer", () -> robot.lookup("#left-behind").query().isVisible());
+    OnScreen.await("the offer", () -> robot.lookup("#question").query().isVisible());
     screen.photograph("14-left-behind");
     assertThat(screen.shown().document().text()).isEqualTo(Files.readString(HARBOUR));
-    robot.clickOn("#bring-back");
+    robot.clickOn("#bring-it-back");
     screen.settled();
     assertThat(screen.shown().document().text()).contains("\"value\": 425");
     assertThat(text(robot, "#save")).isEqualTo("save");
@@ -330,5 +331,70 @@ class ChairWindowTest {
     robot.clickOn("#beside");
     screen.settled();
     assertThat(screen.wood()).isGreaterThan(3000);
+  }
+
+  @Test
+  void aFileThatSomeoneElseChangedIsNotWrittenOver(FxRobot robot) throws Exception {
+    Path own = Files.copy(HARBOUR, state.resolve("shared.json"));
+    screen.open(own);
+    TextField seat = robot.lookup("#value-seatTop").query();
+    robot.doubleClickOn(seat).write("430").type(KeyCode.ENTER);
+    screen.settled();
+    String theirs = Files.readString(HARBOUR).replace("Harbour armchair", "Quay armchair");
+    Files.writeString(own, theirs);
+    robot.clickOn("#save");
+    OnScreen.await("the question", () -> robot.lookup("#question").query().isVisible());
+    assertThat(Files.readString(own)).isEqualTo(theirs);
+    robot.clickOn("#take-theirs");
+    screen.settled();
+    assertThat(text(robot, "#chair-name")).isEqualTo("Quay armchair");
+  }
+
+  @Test
+  void everyShippedChairOpensAndIsSeen(FxRobot robot) throws Exception {
+    try (Stream<Path> models = Files.list(Path.of("models"))) {
+      for (Path model : models.filter(p -> p.toString().endsWith(".json")).sorted().toList()) {
+        OnScreen.ask(
+            () -> {
+              screen.window.open(model);
+              return null;
+            });
+        OnScreen.await(
+            model.toString(),
+            () -> {
+              Shown now = screen.window.session().shown().get();
+              return now != null && now.document().file().equals(model.toString());
+            });
+        screen.settled();
+        assertThat(screen.wood()).as(model.toString()).isGreaterThan(2000);
+        screen.photograph("20-" + model.getFileName().toString().replace(".json", ""));
+      }
+    }
+  }
+
+  @Test
+  void withoutDepthTheChairIsDrawnOnPaperAndTurnsAllTheSame(FxRobot robot) {
+    screen.open(HARBOUR);
+    Shown shown = screen.shown();
+    ChairView paper =
+        OnScreen.ask(
+            () -> {
+              ChairView view = new ChairView(new PaperDrawing());
+              view.setId("paper");
+              screen.stage.getScene().setRoot(view);
+              view.show(shown);
+              return view;
+            });
+    OnScreen.await(
+        "the drawing",
+        () -> ((javafx.scene.image.ImageView) paper.getChildren().get(0)).getImage() != null);
+    assertThat(screen.wood(paper)).isGreaterThan(5000);
+    WritableImage before = OnScreen.picture(paper);
+    robot.drag("#paper", MouseButton.PRIMARY).moveBy(105, 0).drop();
+    javafx.scene.image.ImageView sheet = (javafx.scene.image.ImageView) paper.getChildren().get(0);
+    OnScreen.await(
+        "it to turn", () -> OnScreen.difference(before, paper.snapshot(null, null)) > 0.03);
+    assertThat(sheet.getImage()).isNotNull();
+    screen.photograph("16-on-paper");
   }
 }
