@@ -49,7 +49,12 @@ public final class OpenChair {
    * @throws dryfit.solid.KernelFailure if a solid could not be made, which is our fault
    */
   public static Opened open(Path file, String variant, Kernel kernel) {
-    return built(DocumentReader.read(file), variant, new Shelf(kernel));
+    return open(file, variant, new Shelf(kernel));
+  }
+
+  /** The same, with what was made before at hand. */
+  public static Opened open(Path file, String variant, Shelf shelf) {
+    return built(DocumentReader.read(file), variant, shelf);
   }
 
   /** The same from a document that was read already, with a shelf that may know some of it. */

@@ -1,14 +1,35 @@
 package dryfit.app;
 
+import dryfit.export.SafeFile;
 import dryfit.export.UnsoundFile;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /** What comes of writing a file. */
 public sealed interface WrittenFiles {
   Exit exit();
+
+  /** Writes a file whole, reads it back and holds it against what was meant. */
+  static WrittenFiles of(Path path, byte[] bytes) {
+    try {
+      SafeFile.write(
+          path,
+          bytes,
+          readBack -> {
+            if (!Arrays.equals(bytes, readBack)) {
+              throw new UnsoundFile("it reads back differently");
+            }
+          });
+      return new Finished<>(path);
+    } catch (IOException e) {
+      return Failed.of(path, e);
+    } catch (UnsoundFile e) {
+      return Failed.of(path, e);
+    }
+  }
 
   /** Finished: written whole and found sound when read back. */
   record Finished<T>(T file) implements WrittenFiles {

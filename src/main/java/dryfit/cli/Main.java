@@ -71,7 +71,9 @@ public final class Main {
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
+    all.put("compare", () -> new CompareCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
+    all.put("boards", () -> new BoardsCommand(screen));
     all.put("window", () -> new WindowCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
@@ -143,8 +145,7 @@ public final class Main {
     public void run() {
       throw new ParameterException(
           spec.commandLine(),
-          "say what to do: start, fit, assemble, angles, solids, picture, steps, variants or"
-              + " window");
+          "say what to do, one of: " + String.join(", ", spec.subcommands().keySet()));
     }
   }
 }

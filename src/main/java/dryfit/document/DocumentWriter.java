@@ -65,7 +65,7 @@ public final class DocumentWriter {
       if (!Files.isSymbolicLink(at)) {
         return at;
       }
-      at = at.resolveSibling(Files.readSymbolicLink(at)).normalize();
+      at = at.resolveSibling(Files.readSymbolicLink(at));
     }
     throw new FileSystemLoopException(path.toString());
   }

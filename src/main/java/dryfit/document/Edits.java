@@ -55,10 +55,11 @@ public final class Edits {
    * @param note may be empty
    */
   public static Reading<Document> variant(Document document, String name, String note) {
-    String variant = note.isBlank() ? "{}" : "{ \"note\": " + Splice.quoted(note) + " }";
+    String variant = note.isBlank() ? "{}" : "{ \"note\": " + DocumentWriter.quoted(note) + " }";
     return document.has("/variants")
         ? document.added("/variants", name, variant)
-        : document.added("", "variants", "{ " + Splice.quoted(name) + ": " + variant + " }");
+        : document.added(
+            "", "variants", "{ " + DocumentWriter.quoted(name) + ": " + variant + " }");
   }
 
   /**
@@ -70,14 +71,14 @@ public final class Edits {
    */
   public static Reading<Document> waiver(
       Document document, String check, String joint, String part, String because) {
-    StringBuilder waiver = new StringBuilder("{ \"check\": ").append(Splice.quoted(check));
+    StringBuilder waiver = new StringBuilder("{ \"check\": ").append(DocumentWriter.quoted(check));
     if (!joint.isEmpty()) {
-      waiver.append(", \"joint\": ").append(Splice.quoted(joint));
+      waiver.append(", \"joint\": ").append(DocumentWriter.quoted(joint));
     }
     if (!part.isEmpty()) {
-      waiver.append(", \"part\": ").append(Splice.quoted(part));
+      waiver.append(", \"part\": ").append(DocumentWriter.quoted(part));
     }
-    waiver.append(", \"because\": ").append(Splice.quoted(because)).append(" }");
+    waiver.append(", \"because\": ").append(DocumentWriter.quoted(because)).append(" }");
     return document.has("/waived")
         ? document.added("/waived", "", waiver.toString())
         : document.added("", "waived", "[ " + waiver + " ]");
@@ -86,7 +87,7 @@ public final class Edits {
   /** An entry as the JSON of a dimension. */
   private static String value(String entry) {
     String plain = entry.strip();
-    return JSON_NUMBER.matcher(plain).matches() ? plain : Splice.quoted(plain);
+    return JSON_NUMBER.matcher(plain).matches() ? plain : DocumentWriter.quoted(plain);
   }
 
   private static Reading<Document> absent(

@@ -1,7 +1,6 @@
 package dryfit.document;
 
 import java.util.List;
-import java.util.Map;
 
 /**
  * Puts something into a JSON text or takes it out, spaced as its neighbours are, so that a document
@@ -15,7 +14,7 @@ final class Splice {
     if (!(holder instanceof Json.Obj) && !(holder instanceof Json.Arr)) {
       throw new IllegalArgumentException("neither an object nor a list: " + holder.pointer());
     }
-    String entry = holder instanceof Json.Obj ? quoted(key) + ": " + json : json;
+    String entry = holder instanceof Json.Obj ? DocumentWriter.quoted(key) + ": " + json : json;
     List<Json> values = values(holder);
     int start = holder.at().start() + 1;
     int end = holder.at().end() - 1;
@@ -75,25 +74,4 @@ final class Splice {
         ? List.copyOf(object.members().keySet()).indexOf(key)
         : Integer.parseInt(key);
   }
-
-  /** A text as JSON (RFC 8259, section 7). */
-  static String quoted(String text) {
-    StringBuilder out = new StringBuilder("\"");
-    text.chars()
-        .forEach(
-            c -> {
-              String escape = ESCAPES.get(c);
-              if (escape != null) {
-                out.append(escape);
-              } else if (c < ' ') {
-                out.append("\\u00").append(c < 16 ? "0" : "").append(Integer.toHexString(c));
-              } else {
-                out.append((char) c);
-              }
-            });
-    return out.append('"').toString();
-  }
-
-  private static final Map<Integer, String> ESCAPES =
-      Map.of((int) '"', "\\\"", (int) '\\', "\\\\", (int) '\n', "\\n", (int) '\t', "\\t");
 }

@@ -1,6 +1,7 @@
 package dryfit.export;
 
 import dryfit.document.Design;
+import dryfit.measure.Fraction;
 import dryfit.measure.Length;
 import java.util.Locale;
 
@@ -22,11 +23,25 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
         unit == Design.LengthUnit.IN ? Length.Unit.IN : Length.Unit.MM, 64, false, false);
   }
 
+  /** Whether lengths are told in inches. */
+  boolean inches() {
+    return unit == Length.Unit.IN;
+  }
+
   /** A dimension: {@code 28.0 mm}, {@code 1 7/64 in (−0.007)} or {@code 1.102 in}. */
   public String length(double mm) {
     return unit == Length.Unit.IN && decimals
         ? Length.decimal(mm, unit, 3)
         : Length.print(mm, unit, denominator);
+  }
+
+  /** The number of a dimension for a table, without its unit: {@code 28.0} or {@code 1 7/64}. */
+  String bare(double mm) {
+    if (unit == Length.Unit.IN && !decimals) {
+      return Fraction.nearest(mm / unit.mm(), denominator).text();
+    }
+    String text = Length.decimal(mm, unit, unit == Length.Unit.IN ? 3 : 1);
+    return text.substring(0, text.length() - unit.symbol().length() - 1);
   }
 
   /** A gap, too small for fractions: {@code 0.10 mm} or {@code 0.004 in}. */

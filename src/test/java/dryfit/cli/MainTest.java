@@ -64,6 +64,27 @@ class MainTest {
   }
 
   @Test
+  void boardsListsBlanksAndWritesThem() throws IOException {
+    Path to = folder.resolve("lists");
+    Said said = run("boards", STOOL, "--to", to.toString());
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("side-rail (pair)       2").contains("board feet");
+    assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
+    assertThat(Files.readString(to.resolve("cut-list.csv"))).contains("side-rail,2,yes");
+    assertThat(Files.readAllBytes(to.resolve("boards.pdf")))
+        .startsWith("%PDF".getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void whatIsAllowedForBlanksIsAnOption() {
+    Said said = run("boards", STOOL, "--allow", "1 in, 1/4 in, 0", "--csv");
+    assertThat(said.out()).contains("440.0,50.0,50.0,465.4,56.4,50.0");
+    Said wrong = run("boards", STOOL, "--allow", "1 in");
+    assertThat(wrong.code()).isEqualTo(2);
+    assertThat(wrong.err()).contains("--allow needs three lengths");
+  }
+
+  @Test
   void aPartThatIsNotInTheChairCannotBeGluedFirst() {
     Said said = run("assemble", STOOL, "--glued", "front-leg right, arm");
     assertThat(said.code()).isEqualTo(2);
@@ -228,7 +249,7 @@ class MainTest {
       Said said = run("solids", STOOL, "--format", format[0], "--to", to.toString());
       assertThat(said.code()).isZero();
       try (Stream<Path> files = Files.list(to)) {
-        assertThat(files).hasSize(10).allMatch(f -> f.toString().endsWith(format[1]));
+        assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(format[1]));
       }
       assertThat(said.out()).contains("440.0 x 44.0 x 44.0 mm");
     }

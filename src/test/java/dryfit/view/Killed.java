@@ -6,6 +6,7 @@ import dryfit.app.Kept;
 import dryfit.app.StateFolder;
 import dryfit.document.Reading;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 
 /** A process that changes a chair, keeps the change, and is gone without a word. */
 final class Killed {
@@ -13,9 +14,10 @@ final class Killed {
 
   /** Takes the state folder, the chair, a dimension and its new value. */
   public static void main(String[] args) {
+    Consumer<String> say = System.err::println;
     try (Kept kept = new Kept(new StateFolder(Path.of(args[0])))) {
       Draft draft = ((Reading.Accepted<Draft>) Draft.open(Path.of(args[1]))).value();
-      try (Keeping keeping = kept.keep(draft, System.err::println)) {
+      try (Keeping keeping = kept.keep(draft, say)) {
         draft.dimension(args[2], args[3]);
         Runtime.getRuntime().halt(keeping.now() ? 137 : 1);
       }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
@@ -46,11 +47,7 @@ final class OnScreen {
 
   /** Opens a chair and waits until it is built, fitted and nothing is left to do. */
   void open(Path chair) {
-    ask(
-        () -> {
-          window.open(chair);
-          return null;
-        });
+    Platform.runLater(() -> window.open(chair));
     await("the chair " + chair, () -> window.session().shown().get() != null);
     settled();
   }
@@ -192,11 +189,10 @@ final class OnScreen {
   }
 
   void close() {
-    ask(
+    Platform.runLater(
         () -> {
           window.close();
           stage.hide();
-          return null;
         });
     WaitForAsyncUtils.waitForFxEvents();
   }
