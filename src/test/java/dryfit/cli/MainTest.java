@@ -251,7 +251,7 @@ class MainTest {
       try (Stream<Path> files = Files.list(to)) {
         assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(format[1]));
       }
-      assertThat(said.out()).contains("440.0 x 44.0 x 44.0 mm");
+      assertThat(said.out()).contains("440.0 x 50.0 x 50.0 mm");
     }
   }
 
