@@ -147,12 +147,14 @@ final class OnScreen {
     return ask(() -> node.snapshot(new SnapshotParameters(), null));
   }
 
-  /** Share of pixels that differ between two pictures of the same size. */
+  /** Share of pixels that differ between two pictures, where both have any. */
   static double difference(WritableImage a, WritableImage b) {
     long differ = 0;
     long all = 0;
-    for (int y = 0; y < a.getHeight(); y += 2) {
-      for (int x = 0; x < a.getWidth(); x += 2) {
+    double width = Math.min(a.getWidth(), b.getWidth());
+    double height = Math.min(a.getHeight(), b.getHeight());
+    for (int y = 0; y < height; y += 2) {
+      for (int x = 0; x < width; x += 2) {
         all++;
         Color p = a.getPixelReader().getColor(x, y);
         Color q = b.getPixelReader().getColor(x, y);
