@@ -12,7 +12,6 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
-import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
@@ -57,19 +56,7 @@ final class OnScreen {
   void settled() {
     WaitForAsyncUtils.waitForFxEvents();
     await("the builder", () -> !window.session().busy().get());
-    Bounds before;
-    Bounds now = bounds();
-    do {
-      before = now;
-      WaitForAsyncUtils.sleep(50, TimeUnit.MILLISECONDS);
-      WaitForAsyncUtils.waitForFxEvents();
-      now = bounds();
-    } while (!now.equals(before));
-  }
-
-  /** Where the chair is drawn; it moves once more when what is round it has found its size. */
-  private Bounds bounds() {
-    return ask(() -> window.chair().localToScene(window.chair().getBoundsInLocal()));
+    WaitForAsyncUtils.waitForFxEvents();
   }
 
   Shown shown() {
@@ -160,12 +147,14 @@ final class OnScreen {
     return ask(() -> node.snapshot(new SnapshotParameters(), null));
   }
 
-  /** Share of pixels that differ where two pictures lie over each other. */
+  /** Share of pixels that differ between two pictures, where both have any. */
   static double difference(WritableImage a, WritableImage b) {
     long differ = 0;
     long all = 0;
-    for (int y = 0; y < Math.min(a.getHeight(), b.getHeight()); y += 2) {
-      for (int x = 0; x < Math.min(a.getWidth(), b.getWidth()); x += 2) {
+    double width = Math.min(a.getWidth(), b.getWidth());
+    double height = Math.min(a.getHeight(), b.getHeight());
+    for (int y = 0; y < height; y += 2) {
+      for (int x = 0; x < width; x += 2) {
         all++;
         Color p = a.getPixelReader().getColor(x, y);
         Color q = b.getPixelReader().getColor(x, y);
