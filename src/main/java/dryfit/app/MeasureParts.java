@@ -48,7 +48,11 @@ public final class MeasureParts {
     if (reading instanceof Reading.Refused<Document> refused) {
       return refused.problems();
     }
-    Reading<Document> more = ((Reading.Accepted<Document>) reading).value().measured(noted.json());
+    Document document = ((Reading.Accepted<Document>) reading).value();
+    Reading<Document> more =
+        document.has("/measured")
+            ? document.added("/measured", "", noted.json())
+            : document.added("", "measured", "[\n    " + noted.json() + "\n  ]");
     if (more instanceof Reading.Refused<Document> refused) {
       return refused.problems();
     }

@@ -54,8 +54,13 @@ public final class OpenChair {
 
   /** The same, with what was made before at hand. */
   public static Opened open(Path file, String variant, Shelf shelf) {
+    return built(DocumentReader.read(file), variant, shelf);
+  }
+
+  /** The same from a document that was read already, with a shelf that may know some of it. */
+  static Opened built(Reading<Document> read, String variant, Shelf shelf) {
     return then(
-        DocumentReader.read(file),
+        read,
         document ->
             then(
                 document.design(variant),

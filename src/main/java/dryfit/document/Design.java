@@ -12,6 +12,7 @@ import java.util.List;
  * @param variant the variant applied, or {@link #AS_DRAWN}
  * @param timber key of a species, e.g. {@code ash-white}
  * @param limits what the maker wants measures held against, where that is not the usual
+ * @param boards the wood that the parts are cut from
  */
 public record Design(
     String file,
@@ -28,7 +29,8 @@ public record Design(
     List<Waiver> waived,
     List<Measurement> measured,
     List<JigPlan> jigs,
-    MakerLimits limits) {
+    MakerLimits limits,
+    BoardsPlan boards) {
 
   /** The name of the chair without any variant. */
   public static final String AS_DRAWN = "as drawn";
@@ -42,7 +44,7 @@ public record Design(
     jigs = List.copyOf(jigs);
   }
 
-  /** A design that leaves all limits as they usually are. */
+  /** A design that leaves limits and boards as they usually are. */
   public Design(
       String file,
       String name,
@@ -73,7 +75,8 @@ public record Design(
         waived,
         measured,
         jigs,
-        MakerLimits.NONE);
+        MakerLimits.NONE,
+        BoardsPlan.USUAL);
   }
 
   /** The unit a document is written in and printed in. */

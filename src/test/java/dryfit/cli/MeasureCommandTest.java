@@ -69,7 +69,7 @@ class MeasureCommandTest {
     assertThat(after).startsWith(before.substring(0, end).stripTrailing());
     assertThat(after)
         .contains("{ \"part\": \"front-rail\", \"what\": \"thickness\", \"value\": \"21.4 mm\"")
-        .contains("\"on\": \"2026-03-03\" }\n  ]");
+        .contains("\"on\": \"2026-03-03\" }");
     assertThat(run().out()).contains("front rail to leg: tenon thickness").endsWith("in 1 of 2\n");
   }
 
