@@ -72,6 +72,8 @@ public final class Main {
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
     all.put("compare", () -> new CompareCommand(screen));
+    all.put("sweep", () -> new SweepCommand(screen));
+    all.put("measure", () -> new MeasureCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
     all.put("window", () -> new WindowCommand(screen));

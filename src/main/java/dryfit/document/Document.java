@@ -38,6 +38,18 @@ public final class Document {
    * @return the design, or {@code unknown-variant}
    */
   public Reading<Design> design(String variant) {
+    return design(variant, Map.of());
+  }
+
+  /**
+   * The chair with a variant applied and some dimensions set to other values. What is set loses its
+   * formula and its range: whoever sets it means it.
+   *
+   * @param variant one of {@link #variants}, or {@link Design#AS_DRAWN}
+   * @param set by name; millimetres, radians or plain numbers
+   * @return the design, or {@code unknown-variant}, or {@code unknown-name}
+   */
+  public Reading<Design> design(String variant, Map<String, Quantity> set) {
     Problems problems = new Problems(file);
     Map<String, Json.Obj> variants = Variants.of(root);
     Json.Obj merged = root;
@@ -49,6 +61,7 @@ public final class Document {
           "unknown-variant", place.at(), variant, variants.keySet(), "a variant of this chair");
       return new Reading.Refused<>(problems.all());
     }
+    merged = SetDimensions.in(merged, set, problems);
     Design design = new DesignReader(root, merged, problems).read(file, variant);
     return problems.none() ? new Reading.Accepted<>(design) : new Reading.Refused<>(problems.all());
   }
