@@ -65,6 +65,7 @@ public final class Main {
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
+    all.put("jigs", () -> new JigsCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
@@ -133,7 +134,7 @@ public final class Main {
     public void run() {
       throw new ParameterException(
           spec.commandLine(),
-          "say what to do: fit, assemble, angles, solids, picture, steps or variants");
+          "say what to do: fit, assemble, angles, solids, picture, steps, jigs or variants");
     }
   }
 }

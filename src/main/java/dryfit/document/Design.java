@@ -12,6 +12,7 @@ import java.util.List;
  * @param variant the variant applied, or {@link #AS_DRAWN}
  * @param timber key of a species, e.g. {@code ash-white}
  * @param limits what the maker wants measures held against, where that is not the usual
+ * @param printing what jigs are made with
  */
 public record Design(
     String file,
@@ -28,7 +29,8 @@ public record Design(
     List<Waiver> waived,
     List<Measurement> measured,
     List<JigPlan> jigs,
-    MakerLimits limits) {
+    MakerLimits limits,
+    Printing printing) {
 
   /** The name of the chair without any variant. */
   public static final String AS_DRAWN = "as drawn";
@@ -73,7 +75,8 @@ public record Design(
         waived,
         measured,
         jigs,
-        MakerLimits.NONE);
+        MakerLimits.NONE,
+        Printing.USUAL);
   }
 
   /** The unit a document is written in and printed in. */

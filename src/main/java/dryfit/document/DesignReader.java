@@ -33,7 +33,8 @@ final class DesignReader {
           "variants",
           "measured",
           "waived",
-          "jigs");
+          "jigs",
+          "printing");
   private static final Map<String, LengthUnit> UNITS = new LinkedHashMap<>();
   private static final Map<String, Labels> LABELS = new LinkedHashMap<>();
 
@@ -104,7 +105,8 @@ final class DesignReader {
         lists.waived(root),
         lists.measured(root),
         lists.jigs(root),
-        new LimitsReader(context).read((Json.Obj) root.self(), joints));
+        new LimitsReader(context).read((Json.Obj) root.self(), joints),
+        new PrintingReader(context).read(root));
   }
 
   private void format() {
