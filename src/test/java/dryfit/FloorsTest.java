@@ -78,6 +78,10 @@ class FloorsTest {
       onlyIn("tools.jackson..", "dryfit.document..", "dryfit.export..");
 
   @ArchTest
+  static final ArchRule onlyPaperKnowsItsPdfLibrary =
+      onlyIn("org.apache.pdfbox..", "dryfit.export.paper..");
+
+  @ArchTest
   static final ArchRule onlyTheTerminalKnowsItsCommandLibrary = onlyIn("picocli..", "dryfit.cli..");
 
   @ArchTest

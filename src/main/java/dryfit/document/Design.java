@@ -12,6 +12,7 @@ import java.util.List;
  * @param variant the variant applied, or {@link #AS_DRAWN}
  * @param timber key of a species, e.g. {@code ash-white}
  * @param limits what the maker wants measures held against, where that is not the usual
+ * @param boards the wood that the parts are cut from
  * @param printing what jigs are made with
  */
 public record Design(
@@ -30,6 +31,7 @@ public record Design(
     List<Measurement> measured,
     List<JigPlan> jigs,
     MakerLimits limits,
+    BoardsPlan boards,
     Printing printing) {
 
   /** The name of the chair without any variant. */
@@ -44,7 +46,7 @@ public record Design(
     jigs = List.copyOf(jigs);
   }
 
-  /** A design that leaves all limits as they usually are. */
+  /** A design that leaves limits and boards as they usually are. */
   public Design(
       String file,
       String name,
@@ -76,6 +78,7 @@ public record Design(
         measured,
         jigs,
         MakerLimits.NONE,
+        BoardsPlan.USUAL,
         Printing.USUAL);
   }
 

@@ -505,6 +505,45 @@ class RefusedTest {
     only(spoiled("2026-03-02", "2026-02-30"), "not-a-date", "/measured/0/on", 34);
   }
 
+  private static List<Problem> withBoards(String boards) {
+    return spoiled("\"variants\": {", "\"boards\": { " + boards + " }, \"variants\": {");
+  }
+
+  @Test
+  void aBoardWithoutAThickness() {
+    only(
+        withBoards("\"have\": [ { \"length\": 2000, \"width\": 150 } ]"),
+        "missing-value",
+        "/boards/have/0",
+        31);
+  }
+
+  @Test
+  void aBadPlaceThatRunsBackwards() {
+    only(
+        withBoards(
+            "\"have\": [ { \"length\": 2000, \"width\": 150, \"thickness\": 27,"
+                + " \"bad\": [ { \"from\": [50, 0], \"to\": [20, 10] } ] } ]"),
+        "not-positive",
+        "/boards/have/0/bad/0",
+        31);
+  }
+
+  @Test
+  void halfABoard() {
+    only(
+        withBoards(
+            "\"have\": [ { \"length\": 2000, \"width\": 150, \"thickness\": 27, \"count\": 1.5 } ]"),
+        "out-of-range",
+        "/boards/have/0/count",
+        31);
+  }
+
+  @Test
+  void grainThatRunsAcrossTheBoard() {
+    only(withBoards("\"grain-within\": 60"), "out-of-range", "/boards/grain-within", 31);
+  }
+
   @Test
   void aWaiverWithoutAReason() {
     only(spoiled("the shelf helps", "  "), "missing-value", "/waived/0/because", 35);

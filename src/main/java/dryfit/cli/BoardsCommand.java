@@ -1,0 +1,126 @@
+package dryfit.cli;
+
+import dryfit.app.Exit;
+import dryfit.app.OpenChair;
+import dryfit.app.PlanBoards;
+import dryfit.app.WrittenFiles;
+import dryfit.build.Chair;
+import dryfit.document.Design;
+import dryfit.export.CutListCsv;
+import dryfit.export.CutListJson;
+import dryfit.export.CutListText;
+import dryfit.export.ProblemsText;
+import dryfit.export.TextStyle;
+import dryfit.export.paper.Page;
+import dryfit.measure.Length;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "boards",
+    description = {
+      "List the blanks of a chair by timber and thickness, with what to buy.",
+      "The allowances are those of the document, unless an option says otherwise."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  boards models/harbour-armchair.json",
+      "  boards models/orchard-side-chair.json --allow \"1,1/4,0\" --to lists"
+    })
+final class BoardsCommand implements Callable<Integer> {
+  private final Screen screen;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ChairArguments chair;
+
+  @Mixin private WoodOptions wood;
+
+  @ArgGroup private Form form;
+
+  @Option(
+      names = "--units",
+      paramLabel = "in|mm",
+      converter = Units.class,
+      description = "lengths in inches or millimetres; without it, as the document is written")
+  private Length.Unit units;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FOLDER",
+      description = "also write the list as CSV and PDF into this folder")
+  private Path to;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "A4|letter",
+      converter = Papers.class,
+      description = "pages of the PDF; without it A4, or letter for a document in inches")
+  private Page.Paper paper;
+
+  /** What is printed instead of the table. */
+  static final class Form {
+    @Option(names = "--json", description = "print JSON for other programs")
+    boolean json;
+
+    @Option(names = "--csv", description = "print comma-separated values for a spreadsheet")
+    boolean csv;
+  }
+
+  BoardsCommand(Screen screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public Integer call() {
+    OpenChair.Opened opened = chair.open();
+    if (opened instanceof OpenChair.Refused refused) {
+      screen.err().print(ProblemsText.of(refused.problems()));
+      return refused.exit().code();
+    }
+    Chair built = ((OpenChair.Ready) opened).chair();
+    PlanBoards boards = PlanBoards.of(built, wood.over(built.design(), spec.commandLine()));
+    TextStyle style = style(built.design());
+    if (form != null && form.json) {
+      print(CutListJson.bytes(built, boards.list()));
+    } else if (form != null && form.csv) {
+      print(CutListCsv.bytes(boards.list()));
+    } else {
+      screen.out().print(CutListText.of(built, boards.list(), style));
+    }
+    return to == null ? Exit.FITS.code() : write(boards, style).code();
+  }
+
+  private Exit write(PlanBoards boards, TextStyle style) {
+    Page.Paper sheet = paper != null ? paper : Papers.usual(boards.chair().design());
+    return boards.write(
+        to,
+        style,
+        sheet,
+        result -> {
+          if (result instanceof WrittenFiles.Failed failed) {
+            screen.err().println(failed.path() + ": not written: " + failed.reason());
+          } else if (result instanceof WrittenFiles.Finished<?> finished) {
+            screen.err().println(finished.file());
+          }
+        });
+  }
+
+  private void print(byte[] text) {
+    screen.out().print(new String(text, StandardCharsets.UTF_8));
+  }
+
+  private TextStyle style(Design design) {
+    TextStyle usual = TextStyle.of(design.unit());
+    // Sixteenths: a blank is cut with a margin, and nobody saws to a sixty-fourth.
+    return new TextStyle(units == null ? usual.unit() : units, 16, false, screen.terminal());
+  }
+}

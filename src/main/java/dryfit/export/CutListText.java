@@ -1,0 +1,129 @@
+package dryfit.export;
+
+import dryfit.build.Chair;
+import dryfit.document.BoardsPlan;
+import dryfit.shop.BoardMeasure;
+import dryfit.shop.CutList;
+import dryfit.shop.CutList.Group;
+import dryfit.shop.CutList.Row;
+import dryfit.timber.Species;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A cut list as text for a terminal of eighty columns. */
+public final class CutListText {
+  private static final String CAUTION =
+      "Parts are shown finished with their tenons; blanks have what you allow for sawing and"
+          + " planing. Rough sizes come from charts, and a rough board is not flat: measure yours.";
+
+  private final TextStyle style;
+
+  private CutListText(TextStyle style) {
+    this.style = style;
+  }
+
+  /** The list; each line ended by a line feed. */
+  public static String of(Chair chair, CutList list, TextStyle style) {
+    CutListText text = new CutListText(style);
+    StringBuilder out = new StringBuilder();
+    out.append(style.bold(chair.design().name() + ": cut list")).append('\n');
+    for (Group group : list.groups()) {
+      out.append('\n').append(style.bold(title(group, style))).append('\n');
+      out.append(text.heading());
+      group.rows().forEach(row -> out.append(text.row(row)));
+      Wrapped.lines("  ", "  ", sum(group, list.plan()))
+          .forEach(line -> out.append(line).append('\n'));
+    }
+    if (!list.pieces().isEmpty()) {
+      out.append('\n').append(style.bold("Small pieces, from offcuts or rod")).append('\n');
+      out.append(text.heading());
+      list.pieces().forEach(row -> out.append(text.row(row)));
+    }
+    out.append('\n');
+    for (String line : total(list, style)) {
+      Wrapped.lines("", "", line).forEach(l -> out.append(l).append('\n'));
+    }
+    Wrapped.lines("", "", CAUTION).forEach(l -> out.append(l).append('\n'));
+    return out.toString();
+  }
+
+  private String heading() {
+    return String.format(Locale.ROOT, "  %-20s %3s  %-24s  %-24s%n", "", "", "finished", "blank")
+        .replaceAll("\\s+$", "\n");
+  }
+
+  private String row(Row row) {
+    String name = row.name() + (row.pair() ? " (pair)" : "");
+    return String.format(
+            Locale.ROOT,
+            "  %-20s %3d  %-24s  %-24s",
+            name,
+            row.count(),
+            size(row.finished(), style),
+            size(row.rough(), style))
+        .stripTrailing()
+        .concat("\n");
+  }
+
+  /** {@code 648 × 42 × 42}; inches to the nearest division, without what that leaves out. */
+  static String size(dryfit.shop.Blank.Size size, TextStyle style) {
+    return style.bare(size.length())
+        + " × "
+        + style.bare(size.width())
+        + " × "
+        + style.bare(size.thickness());
+  }
+
+  static String title(Group group, TextStyle style) {
+    String timber = Species.named(group.timber()).map(Species::name).orElse(group.timber());
+    return group
+        .from()
+        .map(
+            c ->
+                timber
+                    + ", "
+                    + c.word()
+                    + " ("
+                    + style.bare(c.rough())
+                    + " rough, "
+                    + style.bare(c.surfaced())
+                    + " planed, "
+                    + style.unit().symbol()
+                    + ")")
+        .orElse(timber + ", thicker than is sawn: glue up");
+  }
+
+  static String sum(Group group, BoardsPlan plan) {
+    return String.format(
+        Locale.ROOT,
+        "%d blanks, %.2f board feet (%.4f m³), %.1f kg; with %.0f %% for waste buy %d board feet",
+        group.count(),
+        group.boardFeet(),
+        group.cubicMetres(),
+        group.mass(),
+        plan.waste() * 100,
+        BoardMeasure.toBuy(group.boardFeet(), plan.waste()));
+  }
+
+  static List<String> total(CutList list, TextStyle style) {
+    List<String> lines = new ArrayList<>();
+    BoardsPlan plan = list.plan();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "All blanks: %.2f board feet, %.3f m³. The finished chair weighs about %.1f kg.",
+            list.boardFeet(),
+            BoardMeasure.cubicMetres(list.boardFeet()),
+            list.mass()));
+    lines.add(
+        "Allowed over all: "
+            + style.length(plan.allow().length())
+            + " in length, "
+            + style.length(plan.allow().width())
+            + " in width, "
+            + style.length(plan.allow().thickness())
+            + " in thickness beyond planing.");
+    return lines;
+  }
+}
