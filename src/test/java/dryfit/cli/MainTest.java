@@ -253,7 +253,7 @@ class MainTest {
       try (Stream<Path> files = Files.list(to)) {
         assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(format[1]));
       }
-      assertThat(said.out()).contains("440.0 x 44.0 x 44.0 mm");
+      assertThat(said.out()).contains("440.0 x 50.0 x 50.0 mm");
     }
   }
 
@@ -273,7 +273,7 @@ class MainTest {
     assertThat(said.code()).isZero();
     assertThat(to.resolve("depth-gauge-front-rail-to-leg-right.stl")).isNotEmptyFile();
     assertThat(to.resolve("depth-gauge-front-rail-to-leg-left.3mf")).isNotEmptyFile();
-    assertThat(said.out()).contains("the tongue is 18.00 mm along the hole");
+    assertThat(said.out()).contains("the tongue is 27.00 mm along the hole");
     Said none = run("jigs", STOOL, "--kind", "bevel-setter", "--to", to.toString());
     assertThat(none.code()).isZero();
     assertThat(none.out()).contains("not made: both angles are square");
