@@ -75,6 +75,7 @@ public final class Main {
     all.put("sweep", () -> new SweepCommand(screen));
     all.put("measure", () -> new MeasureCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
+    all.put("jigs", () -> new JigsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
     all.put("window", () -> new WindowCommand(screen));
     CommandLine commands = new CommandLine(new Top());

@@ -162,6 +162,8 @@ class MainTest {
         "fit models/low-stool.json --fractions 7",
         "fit models/low-stool.json --kernel wood",
         "fit models/low-stool.json extra",
+        "jigs models/low-stool.json --kind hammer",
+        "jigs models/low-stool.json --joint nowhere",
         "solids models/low-stool.json --format obj",
         "solids models/low-stool.json --format 3mf --ascii",
         "picture models/low-stool.json --view sideways",
@@ -196,7 +198,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps"})
+  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps", "jigs"})
   void helpIsThereForEveryCommandWithinEightyColumns(String command) {
     Said said = command.isEmpty() ? run("--help") : run(command, "--help");
     assertThat(said.code()).isZero();
@@ -253,6 +255,28 @@ class MainTest {
       }
       assertThat(said.out()).contains("440.0 x 50.0 x 50.0 mm");
     }
+  }
+
+  @Test
+  void jigsAreWrittenAsStlAndAs3mfAndWhatIsNotMadeIsExplained() {
+    Path to = folder.resolve("jigs");
+    Said said =
+        run(
+            "jigs",
+            STOOL,
+            "--joint",
+            "front rail to leg",
+            "--kind",
+            "depth-gauge",
+            "--to",
+            to.toString());
+    assertThat(said.code()).isZero();
+    assertThat(to.resolve("depth-gauge-front-rail-to-leg-right.stl")).isNotEmptyFile();
+    assertThat(to.resolve("depth-gauge-front-rail-to-leg-left.3mf")).isNotEmptyFile();
+    assertThat(said.out()).contains("the tongue is 27.00 mm along the hole");
+    Said none = run("jigs", STOOL, "--kind", "bevel-setter", "--to", to.toString());
+    assertThat(none.code()).isZero();
+    assertThat(none.out()).contains("not made: both angles are square");
   }
 
   @Test
