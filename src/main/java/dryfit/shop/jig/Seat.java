@@ -81,7 +81,7 @@ record Seat(
   /** How much a face looks to the outside and the front of the chair, where makers work from. */
   private static double outside(Frame bed, Plane face) {
     Vec3 n = bed.turn(face.normal());
-    double side = Math.signum(Math.round(bed.origin().x()));
+    double side = Math.signum(Math.rint(bed.origin().x()));
     return n.x() * side - 0.5 * n.y() + 0.1 * n.z();
   }
 
