@@ -110,7 +110,7 @@ final class ShoulderGuide {
 
   /** Of two opposite faces the one that looks to the outside, the front or up. */
   private static Vec3 towards(Vec3 face, JigSite site) {
-    double side = Math.signum(Math.round(site.joint().at().x()));
+    double side = Math.signum(Math.rint(site.joint().at().x()));
     double out = face.x() * side - 0.6 * face.y() + 0.3 * face.z();
     return out < 0 ? face.negated() : face;
   }

@@ -83,7 +83,8 @@ final class StrokeFont {
             .replaceAll("\\p{M}", "")
             .toUpperCase(Locale.ROOT);
     StringBuilder out = new StringBuilder();
-    for (char c : bare.toCharArray()) {
+    for (int i = 0; i < bare.length(); i++) {
+      char c = bare.charAt(i);
       out.append(c == ' ' || GLYPHS.containsKey(c) ? c : '-');
     }
     return out.toString();
