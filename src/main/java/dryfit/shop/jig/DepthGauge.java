@@ -1,5 +1,6 @@
 package dryfit.shop.jig;
 
+import dryfit.build.Part;
 import dryfit.document.JigKind;
 import dryfit.document.Printing;
 import dryfit.geometry.Box;
@@ -97,6 +98,10 @@ final class DepthGauge {
             BAR - 3));
     String name = site.name(JigKind.DEPTH_GAUGE, "");
     Vec3 tip = middle.plus(entry.times(deep));
+    Part part = site.mortised();
+    if (!part.solid().rays().placed(part.frame()).inside(tip.plus(entry.times(0.5)))) {
+      throw new NoJig("its hole runs into another and has no bottom there");
+    }
     Plane floor = Plane.through(tip, entry.negated());
     return new Jig(
         JigKind.DEPTH_GAUGE,

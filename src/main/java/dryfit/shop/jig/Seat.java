@@ -89,8 +89,16 @@ record Seat(
   List<Plane> rests() {
     List<Plane> out = new ArrayList<>();
     flat.ifPresent(f -> out.add(new Plane(Vec3.UP.negated(), -high)));
-    fence.ifPresent(out::add);
+    // Against a curved edge the fence touches along a line, and there is no face to touch.
+    fence.filter(this::isWide).ifPresent(out::add);
     return out;
+  }
+
+  private boolean isWide(Plane face) {
+    List<Vec3> corners = wood.faceIn(face).orElse(List.of());
+    double low = corners.stream().mapToDouble(Vec3::x).min().orElse(0);
+    double most = corners.stream().mapToDouble(Vec3::x).max().orElse(0);
+    return most - low > 30;
   }
 
   /** How far out along y the outer side of the block has to be for a fence so thick. */
