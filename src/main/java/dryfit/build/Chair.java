@@ -44,7 +44,8 @@ public record Chair(Design design, List<Part> parts, List<Joint> joints) {
       return "middle";
     }
     Part part = parts.get(joint.tenoned());
-    Vec3 out = joint.atStart() ? part.frame().x().negated() : part.frame().x();
+    Vec3 along = part.lengthNear(joint.at());
+    Vec3 out = joint.atStart() ? along.negated() : along;
     double x = Math.abs(out.x());
     double y = Math.abs(out.y());
     double z = Math.abs(out.z());

@@ -6,6 +6,7 @@ import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
@@ -46,7 +47,7 @@ public final class ChairBuilder {
     this.design = design;
     this.shelf = shelf;
     this.joinery = new Joinery(shelf, design.joints());
-    this.stocks = new StockMaker(design);
+    this.stocks = new StockMaker(design, shelf.kernel());
   }
 
   /**
@@ -208,7 +209,7 @@ public final class ChairBuilder {
       startDone |= atEnd && m.of().atStart();
       endDone |= atEnd && !m.of().atStart();
       for (Plane plane : m.trim()) {
-        shape = Shapes.trimmed(shape, stock.frame().local(plane), origin);
+        shape = trimmed(shape, stock, m.of().atStart(), plane, origin);
       }
       if (m.joint().plan().shoulder() == Shoulder.SCRIBED) {
         shape = scribed(shape, stock, m, origin);
@@ -232,9 +233,15 @@ public final class ChairBuilder {
   private Csg butted(Csg shape, Stock stock, Stock.ButtedEnd butt, String origin) {
     Stock other = stocks.stock(butt.part(), butt.hand());
     return Meeting.of(stock, butt.atStart(), other)
-        .map(m -> m.landing(stock, other).flipped())
-        .map(plane -> Shapes.trimmed(shape, stock.frame().local(plane), origin))
+        .map(m -> m.landing(other).flipped())
+        .map(plane -> trimmed(shape, stock, butt.atStart(), plane, origin))
         .orElse(shape);
+  }
+
+  /** An end cut to a plane of chair space. */
+  private static Csg trimmed(Csg shape, Stock stock, boolean atStart, Plane plane, String origin) {
+    return Shapes.trimmed(
+        shape, stock.frame().local(plane), p -> stock.isNearEnd(atStart, p), origin);
   }
 
   /** Coped: what is inside the other part goes, after the end is cut off in the middle of it. */
@@ -246,16 +253,8 @@ public final class ChairBuilder {
             .map(CellRay.Entry::out)
             .orElse(1.0);
     Plane middle = j.mouth().moved(-out / 2 * -j.entry().dot(j.mouth().normal()));
-    Csg shorter =
-        Shapes.trimmed(
-            shape,
-            stock
-                .frame()
-                .local(
-                    middle.normal().dot(stock.outward(j.atStart())) > 0
-                        ? middle
-                        : middle.flipped()),
-            origin);
+    boolean outward = middle.normal().dot(stock.outward(j.atStart())) > 0;
+    Csg shorter = trimmed(shape, stock, j.atStart(), outward ? middle : middle.flipped(), origin);
     return shorter.minus(
         List.of(Shapes.localTo(Shapes.placed(other.shape(), other.frame()), stock.frame())));
   }
@@ -399,6 +398,7 @@ public final class ChairBuilder {
 
   private Part part(Stock stock, Joinery.Work work, Solid solid) {
     List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
+    PartCuts.Oversize oversize = stock.plan().common().cuts().oversize();
     return new Part(
         stock.plan(),
         stock.hand(),
@@ -407,8 +407,12 @@ public final class ChairBuilder {
         work.body(),
         bodyCells,
         solid,
-        Part.Blank.around(bodyCells, stock.plan().common().cuts().oversize()),
-        stock.grain());
+        stock
+            .bent()
+            .map(e -> e.blank(bodyCells, oversize))
+            .orElseGet(() -> Part.Blank.around(bodyCells, oversize)),
+        stock.grain(),
+        stock.bent().map(BentEnds::bend));
   }
 
   private String label(Stock stock) {

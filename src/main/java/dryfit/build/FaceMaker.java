@@ -34,7 +34,7 @@ final class FaceMaker {
     List<Plane> trim = List.of();
     if (i.plan().tenon().end() != JointPlan.End.MIDDLE) {
       Meeting meeting = Meeting.of(t, i.atStart(), m).orElseThrow(() -> JointMaker.misses(i));
-      Plane end = meeting.landing(t, m).flipped();
+      Plane end = meeting.landing(m).flipped();
       trim = List.of(end);
       wood = t.placedCells().stream().flatMap(c -> c.clipped(end).stream()).toList();
     }
@@ -58,7 +58,7 @@ final class FaceMaker {
             label,
             tenoned,
             mortised,
-            new Meeting(mouth, at, t.section(i.atStart())),
+            new Meeting(mouth, at, t.section(i.atStart()), t.endFrame(i.atStart())),
             mouth,
             axes,
             0,

@@ -35,7 +35,7 @@ final class FaceNames {
     return best;
   }
 
-  /** The direction a word means in the chair. */
+  /** The direction in the chair that a word means for a part whose outside is there. */
   static Vec3 inChair(String word, Vec3 outside, String pointer) {
     return switch (word) {
       case "front" -> Vec3.BACK.negated();

@@ -20,7 +20,7 @@ final class HousingMaker {
     Plane tip = mouth.moved(-depth).flipped();
     Plane floor = mouth.moved(-depth - site.plan().fit().bottom()).flipped();
     List<Convex> let = new ArrayList<>();
-    for (Convex cell : site.of().tenoned().placedCells()) {
+    for (Convex cell : site.of().tenoned().placedCells(site.of().atStart())) {
       cell.clipped(mouth)
           .flatMap(c -> c.clipped(tip))
           .filter(c -> c.middle().minus(a.at()).dot(a.entry()) > -Tolerances.contact())

@@ -70,7 +70,7 @@ final class JointMaker {
     List<Convex> wood = i.mortised().placedCells();
     Plane mouth =
         i.plan().shoulder() == Shoulder.FLAT && i.plan().kind() != Kind.HOUSING
-            ? meeting.landing(t, i.mortised())
+            ? meeting.landing(i.mortised())
             : meeting.mouth();
     Vec3 entry = entry(i, out, mouth);
     if (entry.dot(mouth.normal()) > -Math.cos(Math.toRadians(80))) {

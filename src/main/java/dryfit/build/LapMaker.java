@@ -56,7 +56,7 @@ final class LapMaker {
             label,
             tenoned,
             mortised,
-            new Meeting(mouth, at, t.section(i.atStart())),
+            new Meeting(mouth, at, t.section(i.atStart()), t.endFrame(i.atStart())),
             mouth,
             axes,
             through,

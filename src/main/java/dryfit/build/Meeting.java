@@ -17,8 +17,9 @@ import java.util.Optional;
  *     that touches it, for its facets are only our way to draw it
  * @param at where the middle line goes through that face
  * @param section what the part measures there
+ * @param end the frame that section stands in
  */
-record Meeting(Plane mouth, Vec3 at, Stock.Section section) {
+record Meeting(Plane mouth, Vec3 at, Stock.Section section, Frame end) {
 
   /**
    * Wood that stands further out than this under a shoulder is not what the shoulder lands on, but
@@ -32,19 +33,20 @@ record Meeting(Plane mouth, Vec3 at, Stock.Section section) {
   /** Nothing if the line never meets the other part, or only further off than an end can reach. */
   static Optional<Meeting> of(Stock part, boolean atStart, Stock other) {
     Vec3 out = part.outward(atStart);
-    double half = (part.end() - part.start()) / 2;
+    double half = part.straightAt(atStart);
     List<Convex> wood = other.placedCells();
     Vec3 end = part.endPoint(atStart);
     Optional<CellRay.Entry> hit = hit(wood, end.minus(out.times(half)), out, half);
     if (hit.isEmpty()) {
       return Optional.empty();
     }
-    // A bent part has its middle elsewhere than where its end was thought to be: look again there.
+    // A curved part has its middle elsewhere than where its end was thought to be: look again
+    // there.
     Stock.Section section = part.section(atStart);
     for (int look = 0; look < 2; look++) {
       Vec3 place = end.plus(out.times(hit.get().distance() - half));
-      section = part.sectionNear(part.frame().local(place).x());
-      Vec3 there = part.onMiddle(atStart ? part.start() : part.end(), section);
+      section = part.sectionNear(atStart, place);
+      Vec3 there = part.onMiddle(atStart, section);
       if (there.distance(end) <= Tolerances.coincident()) {
         break;
       }
@@ -55,7 +57,8 @@ record Meeting(Plane mouth, Vec3 at, Stock.Section section) {
       }
     }
     Vec3 at = end.plus(out.times(hit.get().distance() - half));
-    return Optional.of(new Meeting(face(other, hit.get().face(), at), at, section));
+    return Optional.of(
+        new Meeting(face(other, hit.get().face(), at), at, section, part.endFrame(atStart)));
   }
 
   private static Optional<CellRay.Entry> hit(List<Convex> wood, Vec3 from, Vec3 out, double half) {
@@ -74,7 +77,7 @@ record Meeting(Plane mouth, Vec3 at, Stock.Section section) {
     return Plane.through(at, f.turn(new Vec3(n.x(), p.y() * across, p.z() * across)));
   }
 
-  private static boolean isRound(PartPlan plan) {
+  static boolean isRound(PartPlan plan) {
     return plan instanceof PartPlan.Turned
         || plan instanceof PartPlan.Straight straight
             && straight.section() instanceof PartPlan.Section.Round;
@@ -84,9 +87,9 @@ record Meeting(Plane mouth, Vec3 at, Stock.Section section) {
    * The plane a flat shoulder comes to rest in: the mouth, moved out to what stands highest under
    * the shoulder where the face is hollow.
    */
-  Plane landing(Stock part, Stock other) {
+  Plane landing(Stock other) {
     double most = 0;
-    List<Plane> sides = sides(part.frame());
+    List<Plane> sides = sides(end);
     for (Convex cell : other.placedCells()) {
       if (cell.reach(mouth.normal()) <= mouth.offset() + Tolerances.coincident()) {
         continue;

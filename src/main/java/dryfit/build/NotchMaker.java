@@ -49,7 +49,7 @@ final class NotchMaker {
             label,
             tenoned,
             mortised,
-            new Meeting(mouth, at, post.section(i.atStart())),
+            new Meeting(mouth, at, post.section(i.atStart()), post.endFrame(i.atStart())),
             mouth,
             axes,
             high - low,

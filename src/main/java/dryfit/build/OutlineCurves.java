@@ -29,7 +29,10 @@ final class OutlineCurves {
     } else if (outline instanceof Outline.Band band) {
       return loop(points(band.first()), points(band.second()));
     } else if (outline instanceof Outline.Circle circle) {
-      return circle(circle.diameter() / 2);
+      Vec2 middle = vec(circle.middle());
+      return circle(circle.diameter() / 2).stream()
+          .map(p -> new Vec2(p.x() + middle.x(), p.y() + middle.y()))
+          .toList();
     }
     throw new IllegalStateException("unknown outline " + outline);
   }

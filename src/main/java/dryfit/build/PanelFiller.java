@@ -4,6 +4,7 @@ import dryfit.document.Hand;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.Panel;
 import dryfit.document.PartPlan.PanelShape.Fills;
+import dryfit.document.PartPlan.Raised;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec2;
@@ -18,6 +19,7 @@ import dryfit.solid.Extrusion;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -78,8 +80,16 @@ final class PanelFiller {
             });
     List<Vec2> groove = loops.get(0);
     List<Vec2> panel = loops.get(1);
-    double half = plan.thickness() / 2;
-    double slack = half + fills.slack();
+    // What sits in the groove is in the middle of the rail: the panel, or the tongue round it.
+    double tongue = plan.raised().map(Raised::tongue).orElse(plan.thickness());
+    double slack = tongue / 2 + fills.slack();
+    double middle = 0;
+    Optional<Boards.Raising> raising =
+        plan.raised().map(r -> Boards.raising(r, plan.thickness(), page.z(), 0, plan.name()));
+    if (raising.isPresent() && raising.get().above() != raising.get().below()) {
+      double out = (plan.thickness() - tongue) / 2;
+      middle = raising.get().above() ? out : -out;
+    }
 
     double minX = panel.stream().mapToDouble(Vec2::x).min().orElseThrow();
     double maxX = panel.stream().mapToDouble(Vec2::x).max().orElseThrow();
@@ -91,7 +101,20 @@ final class PanelFiller {
         upright
             ? Frame.of(corner, page.y(), page.x().negated())
             : Frame.of(corner, page.x(), page.y());
-    Csg shape = Shapes.localTo(Extrusion.of(panel, -half, half, page, pointer), own);
+    double low = middle - plan.thickness() / 2;
+    double high = middle + plan.thickness() / 2;
+    List<Csg> bevels =
+        raising
+            .map(
+                r ->
+                    Boards.bevels(
+                        plan.raised().orElseThrow(),
+                        new Boards.Raising(low, high, r.above(), r.below()),
+                        panel,
+                        page,
+                        plan.name()))
+            .orElse(List.of());
+    Csg shape = Shapes.localTo(Extrusion.of(panel, low, high, page, pointer).minus(bevels), own);
     double length = upright ? maxY - minY : maxX - minX;
     Stock stock =
         new Stock(

@@ -8,6 +8,7 @@ import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Csg;
 import dryfit.solid.Extrusion;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Boards with an outline drawn in a view. */
@@ -27,7 +28,26 @@ final class PanelForm {
     boolean alongU = Math.abs(box.size().dot(u)) >= Math.abs(box.size().dot(v));
     Frame frame = Frame.of(at, alongU ? u : v, alongU ? v : u.negated());
     Frame page = Frame.of(Vec3.ZERO, frame.localDirection(u), frame.localDirection(v));
-    Csg shape = Extrusion.of(loop, -half, half, page, plan.common().pointer());
+    List<Csg> cuts =
+        new ArrayList<>(
+            Boards.openings(
+                plan.openings(),
+                loop,
+                -half - Shapes.SPARE,
+                half + Shapes.SPARE,
+                page,
+                plan.name()));
+    plan.raised()
+        .ifPresent(
+            r ->
+                cuts.addAll(
+                    Boards.bevels(
+                        r,
+                        Boards.raising(r, plan.thickness(), u.cross(v), 0, plan.name()),
+                        loop,
+                        page,
+                        plan.name())));
+    Csg shape = Extrusion.of(loop, -half, half, page, plan.common().pointer()).minus(cuts);
     double low = alongU ? box.low().dot(u) : box.low().dot(v);
     double high = alongU ? box.high().dot(u) : box.high().dot(v);
     return new StandingShape(frame, shape, low, high, at.plus(box.middle()));

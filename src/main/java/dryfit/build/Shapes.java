@@ -7,6 +7,7 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** Moving and trimming of shapes. */
 final class Shapes {
@@ -58,6 +59,13 @@ final class Shapes {
 
   /** The shape less what lies outside {@code plane}; all in one frame. */
   static Csg trimmed(Csg shape, Plane plane, String origin) {
+    return trimmed(shape, plane, p -> true, origin);
+  }
+
+  /**
+   * @param near tells places that may be taken away from other stretches of the same shape
+   */
+  static Csg trimmed(Csg shape, Plane plane, Predicate<Vec3> near, String origin) {
     if (shape instanceof Csg.Leaf leaf && leaf.cells().size() == 1) {
       return leaf.cells()
           .get(0)
@@ -68,6 +76,7 @@ final class Shapes {
     List<Convex> beyond =
         dryfit.solid.Cells.of(shape).stream()
             .flatMap(c -> c.clipped(plane.flipped()).stream())
+            .filter(c -> near.test(c.middle()))
             .toList();
     if (beyond.isEmpty()) {
       return shape;

@@ -8,6 +8,7 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A part placed in the chair before its joints are made. Where an end is still to be cut to the
@@ -22,6 +23,7 @@ import java.util.List;
  * @param grain own frame
  * @param lies whether it runs more level than upright
  * @param butted the ends that are cut to a face even without a joint
+ * @param bent of a bent part, its ends and its bend
  */
 record Stock(
     PartPlan plan,
@@ -34,7 +36,35 @@ record Stock(
     Vec3 outside,
     Vec3 grain,
     boolean lies,
-    List<ButtedEnd> butted) {
+    List<ButtedEnd> butted,
+    Optional<BentEnds> bent) {
+
+  Stock(
+      PartPlan plan,
+      Hand hand,
+      Frame frame,
+      Csg shape,
+      List<Convex> cells,
+      double start,
+      double end,
+      Vec3 outside,
+      Vec3 grain,
+      boolean lies,
+      List<ButtedEnd> butted) {
+    this(
+        plan,
+        hand,
+        frame,
+        shape,
+        cells,
+        start,
+        end,
+        outside,
+        grain,
+        lies,
+        butted,
+        Optional.empty());
+  }
 
   Stock {
     cells = List.copyOf(cells);
@@ -62,14 +92,47 @@ record Stock(
         .toList();
   }
 
+  /** Those of one end; all of them unless the part is bent. */
+  List<Convex> placedCells(boolean atStart) {
+    return cells.stream()
+        .filter(c -> isNearEnd(atStart, c.middle()))
+        .map(c -> c.placed(frame))
+        .toList();
+  }
+
   /** Unit direction out of the part at an end, chair space. */
   Vec3 outward(boolean atStart) {
-    return atStart ? frame.x().negated() : frame.x();
+    Vec3 along = endFrame(atStart).x();
+    return atStart ? along.negated() : along;
+  }
+
+  /** The frame that the section at an end stands in: the own frame, unless the part is bent. */
+  Frame endFrame(boolean atStart) {
+    return bent.map(b -> placed(b.at(atStart).frame())).orElse(frame);
+  }
+
+  private Frame placed(Frame own) {
+    return new Frame(
+        frame.place(own.origin()), frame.turn(own.x()), frame.turn(own.y()), frame.turn(own.z()));
+  }
+
+  /** How far from an end inwards the part counts as straight, when looking what the end meets. */
+  double straightAt(boolean atStart) {
+    double half = (end - start) / 2;
+    return bent.map(b -> Math.min(b.bend().length() / 3, STRAIGHT)).orElse(half);
+  }
+
+  /** A bent part is looked at along its end from so far inside it, mm. */
+  private static final double STRAIGHT = 100;
+
+  /** Whether a place in the own frame is round an end, and not another stretch of a bent part. */
+  boolean isNearEnd(boolean atStart, Vec3 place) {
+    return bent.map(b -> b.at(atStart).isNear(place)).orElse(true);
   }
 
   /** The middle of the section near an end, chair space. */
   Vec3 endPoint(boolean atStart) {
-    return onMiddle(atStart ? start : end, section(atStart));
+    return onMiddle(atStart, section(atStart));
   }
 
   /** What the section measures near an end: its extent across width and thickness. */
@@ -85,12 +148,19 @@ record Stock(
 
   /** The extent of the section a millimetre inside an end. */
   Section section(boolean atStart) {
+    if (bent.isPresent()) {
+      return bent.get().at(atStart).section();
+    }
     double inside = Math.min(1, (end - start) / 4);
     return sectionAt(atStart ? start + inside : end - inside);
   }
 
-  /** The section at x in the own frame, or at the end of the wood if that is nearer. */
-  Section sectionNear(double x) {
+  /** The section of an end at a place, chair space, or at the end of the wood if that is nearer. */
+  Section sectionNear(boolean atStart, Vec3 place) {
+    if (bent.isPresent()) {
+      return section(atStart);
+    }
+    double x = frame.local(place).x();
     dryfit.geometry.Box box =
         dryfit.geometry.Box.around(cells.stream().flatMap(c -> c.points().stream()).toList());
     return sectionAt(Math.max(box.low().x(), Math.min(box.high().x(), x)));
@@ -99,14 +169,19 @@ record Stock(
   /** How far the wood of an end stops before a place, along the part; below zero if beyond. */
   double shortOf(boolean atStart, Vec3 place) {
     Vec3 out = outward(atStart);
+    if (bent.isPresent()) {
+      double longer = bent.get().at(atStart).longer();
+      return place.minus(endFrame(atStart).origin()).dot(out) - longer;
+    }
     double wood =
         cells.stream().mapToDouble(c -> c.reach(frame.localDirection(out))).max().orElse(0);
     return frame.local(place).dot(frame.localDirection(out)) - wood;
   }
 
-  /** The middle of a section as it stands at x, chair space. */
-  Vec3 onMiddle(double x, Section s) {
-    return frame.place(new Vec3(x, (s.y0() + s.y1()) / 2, (s.z0() + s.z1()) / 2));
+  /** The middle of a section as it stands at an end, chair space. */
+  Vec3 onMiddle(boolean atStart, Section s) {
+    double x = bent.isPresent() ? 0 : atStart ? start : end;
+    return endFrame(atStart).place(new Vec3(x, (s.y0() + s.y1()) / 2, (s.z0() + s.z1()) / 2));
   }
 
   /** The extent of the section at x in the own frame. */
@@ -120,7 +195,30 @@ record Stock(
   }
 
   Stock withGrain(Vec3 direction) {
-    return new Stock(plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted);
+    return new Stock(
+        plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted, bent);
+  }
+
+  /** The same place, otherwise shaped. */
+  Stock shaped(Csg other, List<Convex> otherCells) {
+    return new Stock(
+        plan, hand, frame, other, otherCells, start, end, outside, grain, lies, butted, bent);
+  }
+
+  Stock bent(BentEnds ends) {
+    return new Stock(
+        plan,
+        hand,
+        frame,
+        shape,
+        cells,
+        start,
+        end,
+        outside,
+        grain,
+        lies,
+        butted,
+        Optional.of(ends));
   }
 
   /** The left-hand twin of a right-hand part. */
@@ -136,6 +234,7 @@ record Stock(
         outside.mirrored(),
         new Vec3(grain.x(), grain.y(), -grain.z()),
         lies,
-        butted.stream().map(b -> new ButtedEnd(b.atStart(), b.part(), b.hand().other())).toList());
+        butted.stream().map(b -> new ButtedEnd(b.atStart(), b.part(), b.hand().other())).toList(),
+        bent.map(BentEnds::mirroredZ));
   }
 }

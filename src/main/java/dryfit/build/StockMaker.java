@@ -15,6 +15,7 @@ import dryfit.measure.Tolerances;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
+import dryfit.solid.Kernel;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,12 +32,17 @@ final class StockMaker {
   static final double LONG = 150;
 
   private final Design design;
+  private final Kernel kernel;
   private final double middleY;
   private final Map<String, Stock> done = new LinkedHashMap<>();
   private final Set<String> refused = new HashSet<>();
 
-  StockMaker(Design design) {
+  /**
+   * @param kernel for surfaces on which edges are looked for
+   */
+  StockMaker(Design design, Kernel kernel) {
     this.design = design;
+    this.kernel = kernel;
     this.middleY = middleY(design);
   }
 
@@ -150,6 +156,10 @@ final class StockMaker {
       return sawn.placement();
     } else if (plan instanceof PartPlan.Turned turned) {
       return turned.placement();
+    } else if (plan instanceof PartPlan.Bent bent) {
+      return run(bent.course());
+    } else if (plan instanceof PartPlan.Splat splat) {
+      return splat.placement();
     } else if (plan instanceof PartPlan.Panel panel
         && panel.shape() instanceof PartPlan.PanelShape.Drawn drawn) {
       return new Placement.StandsAt(drawn.at());
@@ -165,7 +175,7 @@ final class StockMaker {
       return;
     }
     Hand hand = plan.common().pair() ? Hand.RIGHT : Hand.NONE;
-    Stock stock = make(plan, hand);
+    Stock stock = EdgeWork.treated(make(plan, hand), kernel);
     done.put(key(plan.name(), hand), stock);
     if (hand == Hand.RIGHT) {
       done.put(key(plan.name(), Hand.LEFT), stock.mirrored());
@@ -202,6 +212,10 @@ final class StockMaker {
       return standing(plan, hand, SawnForm.standing(sawn).turned(sawn.turn()));
     } else if (plan instanceof PartPlan.Panel panel) {
       return standing(plan, hand, PanelForm.drawn(panel));
+    } else if (plan instanceof PartPlan.Bent bent) {
+      return bent(bent, hand);
+    } else if (plan instanceof PartPlan.Splat splat) {
+      return splat(splat, hand);
     } else if (plan instanceof PartPlan.Seat seat) {
       return standing(plan, hand, SeatForm.drawn(seat));
     } else if (plan instanceof PartPlan.CornerBlock block) {
@@ -209,6 +223,36 @@ final class StockMaker {
           plan, hand, CornerBlockForm.of(block, stock(block.first()), stock(block.second())));
     }
     throw new IllegalStateException("unknown form " + plan);
+  }
+
+  private Stock bent(PartPlan.Bent plan, Hand hand) {
+    PartPlan.Section first = plan.sections().get(0).section();
+    Line line = line(run(plan.course()), plan, hand, width(first), thickness(first), 0);
+    Frame frame = turned(frame(line), plan.upright() ? 0 : plan.turn());
+    BentForm.Made made =
+        BentForm.make(
+            BentForm.wanted(plan, frame, line),
+            cutAt(plan, hand, line, true),
+            cutAt(plan, hand, line, false));
+    return stock(plan, hand, frame, made.shape(), 0, line.length(), line).bent(made.ends());
+  }
+
+  private static Placement run(PartPlan.Course course) {
+    if (course instanceof PartPlan.Course.Through through) {
+      List<Spot> points = through.points();
+      return new Placement.Run(points.get(0), points.get(points.size() - 1));
+    }
+    return ((PartPlan.Course.Bowed) course).placement();
+  }
+
+  private Stock splat(PartPlan.Splat plan, Hand hand) {
+    Line line = line(plan.placement(), plan, hand, SplatForm.width(plan), plan.thickness(), 0);
+    Frame frame = frame(line);
+    SplatForm.Made made =
+        SplatForm.make(
+            plan, frame, line, cutAt(plan, hand, line, true), cutAt(plan, hand, line, false));
+    Stock flat = stock(plan, hand, frame, made.shape(), 0, line.length(), line);
+    return made.bent().map(flat::bent).orElse(flat);
   }
 
   /** A shape with ends left longer by so much. */
@@ -240,7 +284,10 @@ final class StockMaker {
       if (from.distance(to) <= Tolerances.coincident()) {
         throw Refusal.of(
             "not-positive",
-            plan.common().pointer() + "/to",
+            plan.common().pointer()
+                + (plan instanceof PartPlan.Bent b && b.course() instanceof PartPlan.Course.Through
+                    ? "/along"
+                    : "/to"),
             plan.name() + " starts and ends in the same place",
             "the two places must differ");
       }

@@ -21,8 +21,8 @@ record TenonAxes(Vec3 at, Vec3 entry, Vec3 thick, Vec3 wide, double top, double 
    */
   static TenonAxes of(Instance i, Meeting meeting, Plane mouth, Vec3 entry, Vec3 out) {
     Stock t = i.tenoned();
-    Vec3 y = t.frame().y();
-    Vec3 z = t.frame().z();
+    Vec3 y = meeting.end().y();
+    Vec3 z = meeting.end().z();
     Vec3 thick = z.across(entry).unit();
     Vec3 wide = thick.cross(entry);
     wide = wide.dot(y) < 0 ? wide.negated() : wide;

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 final class OutlineReader {
   private static final List<String> KEYS =
-      List.of("circle", "inside", "outside", "bottom", "top", "front", "back", "width");
+      List.of("circle", "at", "inside", "outside", "bottom", "top", "front", "back", "width");
 
   /** The edges of a band that go together; the second lies further along the view's axis. */
   private static final Map<String, String> SECOND = new LinkedHashMap<>();
@@ -50,7 +50,17 @@ final class OutlineReader {
       edgesIn(fields).stream()
           .findFirst()
           .ifPresent(key -> fields.conflict("conflict", key, "a circle has no edges"));
-      return Optional.of(new Outline.Circle(context.needLength(fields, "circle", Bound.POSITIVE)));
+      double diameter = context.needLength(fields, "circle", Bound.POSITIVE);
+      return Optional.of(
+          new Outline.Circle(
+              diameter,
+              fields
+                  .node("at")
+                  .map(at -> context.spot2(fields, at, Bound.ANY))
+                  .orElse(new Spot2(0, 0))));
+    }
+    if (fields.has("at")) {
+      fields.conflict("conflict", "at", "only a circle has a middle to be “at”");
     }
     return band(fields);
   }
@@ -60,7 +70,7 @@ final class OutlineReader {
   }
 
   private static List<String> edgesIn(Fields fields) {
-    return KEYS.subList(1, 7).stream().filter(fields::has).toList();
+    return KEYS.subList(2, 8).stream().filter(fields::has).toList();
   }
 
   // ---- bands ----
@@ -141,6 +151,11 @@ final class OutlineReader {
   }
 
   // ---- paths ----
+
+  /** One edge, or empty after a problem. */
+  Optional<Path> edge(Json node) {
+    return path(node, 1);
+  }
 
   /** A path of at least so many steps after its start. */
   private Optional<Path> path(Json node, int leastSteps) {

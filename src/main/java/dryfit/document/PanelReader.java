@@ -4,17 +4,28 @@ import dryfit.document.Context.Bound;
 import dryfit.document.PartPlan.Common;
 import dryfit.document.PartPlan.PanelShape;
 import dryfit.document.PartPlan.PartRef;
+import dryfit.document.PartPlan.Raised;
 import dryfit.document.PartPlan.Spot;
 import dryfit.document.PartPlan.View;
 import dryfit.document.Quantity.Kind;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads a panel, drawn or filling an opening. */
 final class PanelReader {
   /** Keys of a panel that lies loose, or is cut round others. */
   static final List<String> LOOSE = List.of("drops-into", "gap", "notch-round");
+
+  private static final Map<String, String> SIDES = new LinkedHashMap<>();
+
+  static {
+    for (String side : List.of("front", "back", "left", "right", "top", "bottom")) {
+      SIDES.put(side, side);
+    }
+  }
 
   private final Context context;
   private final Common common;
@@ -30,12 +41,17 @@ final class PanelReader {
   Optional<PartPlan> read() {
     double thickness = context.needLength(part, "thickness", Bound.POSITIVE);
     if (part.has("fills")) {
-      refuseBeside("fills", List.of("plane", "at", "outline", "drops-into", "notch-round"));
+      refuseBeside(
+          "fills", List.of("plane", "at", "outline", "drops-into", "notch-round", "openings"));
       refuseGap();
-      return Optional.of(new PartPlan.Panel(common, thickness, fills()));
+      PanelShape.Fills fills = fills();
+      return Optional.of(
+          new PartPlan.Panel(common, thickness, fills, raised(thickness, fills.deep()), List.of()));
     }
     if (part.has("drops-into")) {
-      refuseBeside("drops-into", List.of("plane", "at", "outline", "groove", "notch-round"));
+      refuseBeside(
+          "drops-into",
+          List.of("plane", "at", "outline", "groove", "notch-round", "raised", "openings"));
       double gap = context.needLength(part, "gap", Bound.NOT_NEGATIVE);
       List<PartRef> parts = around("drops-into");
       return Optional.of(
@@ -65,7 +81,50 @@ final class PanelReader {
         .flatMap(node -> new OutlineReader(context, part).read(node))
         .map(
             outline ->
-                new PartPlan.Panel(common, thickness, new PanelShape.Drawn(at, view, outline)));
+                new PartPlan.Panel(
+                    common,
+                    thickness,
+                    new PanelShape.Drawn(at, view, outline),
+                    raised(thickness, 0),
+                    SplatReader.openings(context, part)));
+  }
+
+  /**
+   * @param flat how wide the tongue is if nothing is said
+   */
+  private Optional<Raised> raised(double thickness, double flat) {
+    Optional<Json> node = part.node("raised");
+    if (node.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields raised =
+        new Fields(context.problems(), node.get(), List.of("tongue", "flat", "margin", "face"));
+    Raised read =
+        new Raised(
+            context.needLength(raised, "tongue", Bound.POSITIVE),
+            context.length(raised, "flat", Bound.NOT_NEGATIVE, flat),
+            context.needLength(raised, "margin", Bound.POSITIVE),
+            raised.node("face").flatMap(face -> raised.word(face, SIDES)),
+            node.get().pointer());
+    if (read.tongue() >= thickness) {
+      outOfRange(raised, "tongue", "less than the thickness of the panel");
+    }
+    if (read.flat() >= read.margin()) {
+      outOfRange(raised, "margin", "more than the flat of the tongue");
+    }
+    return Optional.of(read);
+  }
+
+  private void outOfRange(Fields raised, String key, String allowed) {
+    Json node = raised.node(key).orElse(raised.self());
+    context
+        .problems()
+        .add(
+            "out-of-range",
+            node.at(),
+            node.shown(),
+            allowed,
+            Problems.quoted(key) + " of a raised panel must be " + allowed);
   }
 
   private void refuseBeside(String key, List<String> others) {
@@ -108,7 +167,7 @@ final class PanelReader {
     return parts;
   }
 
-  private PanelShape fills() {
+  private PanelShape.Fills fills() {
     List<PartRef> parts = around("fills");
     Optional<Json> written = part.need("groove");
     if (written.isEmpty()) {

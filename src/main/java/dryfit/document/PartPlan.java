@@ -23,6 +23,7 @@ public sealed interface PartPlan {
    * @param timber key of a species
    * @param grain which way the grain runs
    * @param cuts what is cut off besides its form, and how much larger its blank is
+   * @param edges what is done to its edges
    */
   record Common(
       String name,
@@ -31,11 +32,16 @@ public sealed interface PartPlan {
       String timber,
       Grain grain,
       String note,
-      PartCuts cuts) {
+      PartCuts cuts,
+      List<EdgePlan> edges) {
+    public Common {
+      edges = List.copyOf(edges);
+    }
+
     /** A part that is only what its form says. */
     public Common(
         String name, String pointer, boolean pair, String timber, Grain grain, String note) {
-      this(name, pointer, pair, timber, grain, note, PartCuts.NONE);
+      this(name, pointer, pair, timber, grain, note, PartCuts.NONE, List.of());
     }
   }
 
@@ -211,8 +217,98 @@ public sealed interface PartPlan {
   /** A diameter so far along from the start; stations are in rising order. */
   record Station(double along, double diameter) {}
 
+  /**
+   * A part bent to a smooth curve: its section swept along a middle line.
+   *
+   * @param sections one or more, the places along the middle line rising; between them the sizes
+   *     change evenly
+   * @param upright whether the width stays upright all along; if not, the section is carried along
+   *     without twist from the middle of the part, where it stands as in a straight member
+   * @param turn radians about its own length
+   */
+  record Bent(Common common, Course course, List<SectionAt> sections, boolean upright, double turn)
+      implements PartPlan {
+    public Bent {
+      sections = List.copyOf(sections);
+    }
+  }
+
+  /** The middle line of a bent part. */
+  sealed interface Course {
+    /** One smooth curve through two points or more, as a batten bends round nails. */
+    record Through(List<Spot> points, String pointer) implements Course {
+      public Through {
+        points = List.copyOf(points);
+      }
+    }
+
+    /** A circular arc over a straight line. */
+    record Bowed(Placement placement, Bow bow) implements Course {}
+  }
+
+  /**
+   * A circular bow.
+   *
+   * @param rise how far the middle stands off the straight line between the ends, mm, above zero
+   * @param toward to which side: front, back, left, right, top, bottom, inside, outside
+   */
+  record Bow(double rise, String toward, String pointer) {}
+
+  /** The section so far along the middle line from the start, mm. */
+  record SectionAt(double along, Section section) {}
+
   /** A board with an outline, free or held in grooves. */
-  record Panel(Common common, double thickness, PanelShape shape) implements PartPlan {}
+  record Panel(
+      Common common,
+      double thickness,
+      PanelShape shape,
+      Optional<Raised> raised,
+      List<Opening> openings)
+      implements PartPlan {
+    public Panel {
+      openings = List.copyOf(openings);
+    }
+
+    /** A flat board without openings. */
+    public Panel(Common common, double thickness, PanelShape shape) {
+      this(common, thickness, shape, Optional.empty(), List.of());
+    }
+  }
+
+  /**
+   * A field as thick as the panel, bevelled down to a tongue round its edge.
+   *
+   * @param tongue thickness of the tongue
+   * @param flat how wide the tongue runs before the bevel begins, from the edge
+   * @param margin where the bevel meets the field, from the edge
+   * @param face the one face that is raised, or both
+   */
+  record Raised(double tongue, double flat, double margin, Optional<String> face, String pointer) {}
+
+  /** A hole cut through a board, drawn as its outline is. */
+  record Opening(Outline outline, String pointer) {}
+
+  /**
+   * A board that stands along a line, shaped by an outline and pierced: a back splat.
+   *
+   * @param outline drawn in (across, along), from the middle of its start; cut to the faces it
+   *     meets
+   * @param edge or the edge to the right alone, from the start to the end; the left one mirrors it
+   * @param bow if it is bent over its length
+   */
+  record Splat(
+      Common common,
+      Placement placement,
+      double thickness,
+      Optional<Outline> outline,
+      Optional<Path> edge,
+      List<Opening> openings,
+      Optional<Bow> bow)
+      implements PartPlan {
+    public Splat {
+      openings = List.copyOf(openings);
+    }
+  }
 
   /** Where a panel is and what outline it has. */
   sealed interface PanelShape {
@@ -374,7 +470,11 @@ public sealed interface PartPlan {
      */
     record Band(String firstName, Path first, String secondName, Path second) implements Outline {}
 
-    record Circle(double diameter) implements Outline {}
+    record Circle(double diameter, Spot2 middle) implements Outline {
+      public Circle(double diameter) {
+        this(diameter, new Spot2(0, 0));
+      }
+    }
   }
 
   /** An edge: a start and the steps that follow. */

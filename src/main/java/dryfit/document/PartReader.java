@@ -22,7 +22,8 @@ final class PartReader {
   private static final Map<String, List<String>> KEYS = new LinkedHashMap<>();
   static final Map<String, View> VIEWS = new LinkedHashMap<>();
   static final Map<String, String> FACES = new LinkedHashMap<>();
-  private static final List<String> COMMON = List.of("form", "pair", "timber", "grain", "oversize");
+  private static final List<String> COMMON =
+      List.of("form", "pair", "timber", "grain", "edges", "oversize");
 
   static {
     KEYS.put(
@@ -46,16 +47,20 @@ final class PartReader {
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
                 List.of("diameter", "diameters", "smooth", "foot", "details"))));
+    KEYS.put("bent", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, BentReader.KEYS)));
     KEYS.put(
         "panel",
         keys(
             List.of(
                 List.of("thickness", "fills", "groove", "plane", "at", "outline"),
+                List.of("raised", "openings"),
                 PanelReader.LOOSE)));
     KEYS.put("seat", keys(List.of(SeatReader.SEAT)));
     KEYS.put("corner-block", keys(List.of(SeatReader.BLOCK)));
     KEYS.put("peg", keys(PinReader.pegKeys()));
     KEYS.put("wedge", keys(PinReader.wedgeKeys()));
+    KEYS.put(
+        "splat", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, SplatReader.KEYS)));
     VIEWS.put("plan", View.PLAN);
     VIEWS.put("side", View.SIDE);
     VIEWS.put("front", View.FRONT);
@@ -100,6 +105,8 @@ final class PartReader {
       case "straight" -> Optional.of(straight(common, part));
       case "sawn" -> Optional.of(sawn(common, part));
       case "turned" -> Optional.of(turned(common, part));
+      case "bent" -> Optional.of(new BentReader(context, common, part).read());
+      case "splat" -> Optional.of(new SplatReader(context, common, part).read());
       case "seat" -> new SeatReader(context, common, part).seat();
       case "corner-block" -> Optional.of(new SeatReader(context, common, part).cornerBlock());
       case "peg" -> Optional.of(new PinReader(context, common, part).peg());
@@ -131,7 +138,8 @@ final class PartReader {
         timber,
         grain(part),
         part.note(),
-        new PartCutsReader(context, part).read());
+        new PartCutsReader(context, part).read(),
+        new EdgeReader(context).read(part));
   }
 
   private Grain grain(Fields part) {
@@ -164,7 +172,7 @@ final class PartReader {
     return part.node("turn").map(node -> context.number(node, Kind.ANGLE, Bound.ANY)).orElse(0.0);
   }
 
-  private Section section(Fields part, Json node) {
+  Section section(Fields part, Json node) {
     if (node instanceof Json.Obj) {
       Fields round = new Fields(context.problems(), node, List.of("round"));
       return new Section.Round(context.needLength(round, "round", Bound.POSITIVE));

@@ -16,6 +16,11 @@ final class RestsOn {
       return placement(sawn.placement());
     } else if (plan instanceof PartPlan.Turned turned) {
       return placement(turned.placement());
+    } else if (plan instanceof PartPlan.Bent bent
+        && bent.course() instanceof PartPlan.Course.Bowed bowed) {
+      return placement(bowed.placement());
+    } else if (plan instanceof PartPlan.Splat splat) {
+      return placement(splat.placement());
     }
     Set<String> names = new LinkedHashSet<>();
     if (plan instanceof PartPlan.Panel panel && panel.shape() instanceof PanelShape.Fills fills) {

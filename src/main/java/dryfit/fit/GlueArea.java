@@ -29,9 +29,9 @@ record GlueArea(double longGrain, double other) {
       return new GlueArea(0, 0);
     }
     Placed mortised = assembly.mortised(joint);
-    Vec3 theirs = mortised.part().frame().turn(mortised.part().grain());
+    Vec3 theirs = mortised.part().grainNear(joint.at());
     if (kind == Kind.GLUED || kind == Kind.SCREWED) {
-      return contact(assembly.tenoned(joint), mortised, theirs);
+      return contact(assembly.tenoned(joint), mortised, joint.at());
     }
     GlueArea sum = new GlueArea(0, 0);
     for (int part : joint.tenons().stream().mapToInt(Tenon::part).distinct().toArray()) {
@@ -42,12 +42,13 @@ record GlueArea(double longGrain, double other) {
   }
 
   /** Faces that lie flat on each other. */
-  private static GlueArea contact(Placed tenoned, Placed mortised, Vec3 theirs) {
+  private static GlueArea contact(Placed tenoned, Placed mortised, Vec3 at) {
     Optional<FaceContact> found = FaceContact.largest(tenoned.cells(), mortised.cells());
     if (found.isEmpty()) {
       return new GlueArea(0, 0);
     }
-    Vec3 own = tenoned.part().frame().turn(tenoned.part().grain());
+    Vec3 own = tenoned.part().grainNear(at);
+    Vec3 theirs = mortised.part().grainNear(at);
     Vec3 n = found.get().plane().normal();
     double area = found.get().area();
     return isLongGrain(n, own, theirs) ? new GlueArea(area, 0) : new GlueArea(0, area);
@@ -58,7 +59,7 @@ record GlueArea(double longGrain, double other) {
   }
 
   private static GlueArea of(Placed tenoned, Vec3 theirs, Joint joint) {
-    Vec3 own = tenoned.part().frame().turn(tenoned.part().grain());
+    Vec3 own = tenoned.part().grainNear(joint.at());
     Mesh mesh = tenoned.mesh();
     List<Convex> holes = joint.mortise();
     double longGrain = 0;

@@ -43,7 +43,7 @@ final class HoleCheck implements Check {
   }
 
   private static boolean intoAnArm(Assembly assembly, Joint joint) {
-    Vec3 x = assembly.mortised(joint).part().frame().x();
+    Vec3 x = assembly.mortised(joint).part().lengthNear(joint.at());
     boolean foreAft = Math.abs(x.y()) > Math.abs(x.x()) && !Legs.stands(assembly.mortised(joint));
     return foreAft && joint.entry().z() > Math.sqrt(0.5);
   }

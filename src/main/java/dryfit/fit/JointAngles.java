@@ -21,7 +21,7 @@ public record JointAngles(Optional<ShoulderAngles> shoulder, Optional<MortiseAng
   /** The angles of a joint of the chair. */
   public static JointAngles of(Chair chair, Joint joint) {
     Part tenoned = chair.parts().get(joint.tenoned());
-    Vec3 length = tenoned.frame().x();
+    Vec3 length = tenoned.lengthNear(joint.at());
     boolean atEnd = joint.plan().tenon().end() != JointPlan.End.MIDDLE && !tenoned.isPiece();
     boolean endsInFace =
         atEnd && Math.abs(joint.mouth().normal().dot(length)) > Tolerances.nearlyParallel();

@@ -55,7 +55,8 @@ final class JointDetails {
   }
 
   private static Optional<Play> play(Joint joint, Placed tenoned, List<SideGap> gaps) {
-    Vec3 out = joint.atStart() ? tenoned.part().frame().x() : tenoned.part().frame().x().negated();
+    Vec3 length = tenoned.part().lengthNear(joint.at());
+    Vec3 out = joint.atStart() ? length : length.negated();
     double lever =
         tenoned.bodyCells().stream().mapToDouble((Convex c) -> c.reach(out)).max().orElse(0)
             - joint.at().dot(out);

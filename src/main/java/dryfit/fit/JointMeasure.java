@@ -53,7 +53,7 @@ final class JointMeasure {
   private static Optional<EndCut> endCut(Joint joint, Placed tenoned) {
     return joint.plan().tenon().end() == JointPlan.End.MIDDLE
         ? Optional.empty()
-        : Optional.of(EndCut.of(joint.mouth().flipped(), tenoned.part().frame()));
+        : Optional.of(EndCut.of(joint.mouth().flipped(), tenoned.part().frameNear(joint.at())));
   }
 
   /**

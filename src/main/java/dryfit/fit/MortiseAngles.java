@@ -93,7 +93,7 @@ public record MortiseAngles(
    * where the mortise is in its end.
    */
   static Vec3 reference(Joint joint, Part mortised) {
-    Vec3 along = mortised.frame().x();
+    Vec3 along = mortised.lengthNear(joint.at());
     return Math.abs(along.dot(joint.mouth().normal())) > 0.9 ? mortised.frame().y() : along;
   }
 

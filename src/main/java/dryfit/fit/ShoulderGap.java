@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.build.Part;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.fit.Assembly.Placed;
@@ -55,7 +56,7 @@ final class ShoulderGap {
         || tenoned.part().isPiece()) {
       return List.of();
     }
-    Frame f = tenoned.part().frame();
+    Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     Box section = section(joint, tenoned, out, f);
     List<Sample> found = new ArrayList<>();
@@ -71,7 +72,7 @@ final class ShoulderGap {
 
   private static void look(
       Joint joint, Placed tenoned, Placed mortised, Box section, int step, List<Sample> found) {
-    Frame f = tenoned.part().frame();
+    Frame f = tenoned.part().frameNear(joint.at());
     Vec3 out = joint.atStart() ? f.x().negated() : f.x();
     for (int i = 0; i < PLACES; i += step) {
       for (int k = 0; k < PLACES; k += step) {
@@ -100,6 +101,7 @@ final class ShoulderGap {
     for (Convex cell : tenoned.bodyCells()) {
       cell.clipped(behind)
           .flatMap(c -> c.clipped(behind.flipped().moved(0.5)))
+          .filter(c -> !isElsewhere(c, joint, tenoned))
           .ifPresent(c -> c.points().forEach(p -> corners.add(f.local(p))));
     }
     if (corners.isEmpty()) {
@@ -107,6 +109,13 @@ final class ShoulderGap {
       return new Box(at, at);
     }
     return Box.around(corners);
+  }
+
+  /** Another stretch of a bent part that happens to be level with this end. */
+  private static boolean isElsewhere(Convex cell, Joint joint, Placed tenoned) {
+    Part.Blank blank = tenoned.part().blank();
+    double near = Math.hypot(blank.width(), blank.thickness()) + 3 * BEHIND;
+    return tenoned.part().bend().isPresent() && cell.middle().distance(joint.at()) > near;
   }
 
   private static void measure(

@@ -152,8 +152,7 @@ final class TenonShapeCheck implements Check {
   }
 
   private static void fibres(Assembly assembly, Joint joint, double thick, List<Finding> out) {
-    Vec3 grain =
-        assembly.tenoned(joint).part().frame().turn(assembly.tenoned(joint).part().grain());
+    Vec3 grain = assembly.tenoned(joint).part().grainNear(joint.at());
     Vec3 inCheeks = grain.across(joint.wide());
     double angle =
         Math.min(inCheeks.angleTo(joint.entry()), inCheeks.angleTo(joint.entry().negated()));

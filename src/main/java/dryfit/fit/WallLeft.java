@@ -43,7 +43,7 @@ record WallLeft(List<Thinnest> thinnest) {
         joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
     List<Thinnest> found = new ArrayList<>();
     Mesh mesh = mortised.mesh();
-    Vec3 along = mortised.part().frame().x();
+    Vec3 along = mortised.part().lengthNear(joint.at());
     for (int t = 0; t < mesh.triangleCount(); t++) {
       if (!mesh.origin(mesh.faceOf(t)).equals(mortised.part().pointer())) {
         continue;

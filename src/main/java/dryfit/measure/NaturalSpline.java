@@ -57,4 +57,12 @@ public final class NaturalSpline {
             * ((rest * rest * rest - rest) * bends[i]
                 + (share * share * share - share) * bends[i + 1]);
   }
+
+  /** The first derivative at a share from 0 to 1 of the way from nail {@code i} to the next. */
+  public double slope(int i, double share) {
+    double rest = 1 - share;
+    double span = at[i + 1] - at[i];
+    return (values[i + 1] - values[i]) / span
+        + span / 6 * ((1 - 3 * rest * rest) * bends[i] + (3 * share * share - 1) * bends[i + 1]);
+  }
 }

@@ -158,7 +158,7 @@ public record Steps(int part, List<Step> steps) {
         if (joint.plan().kind() == Kind.HOUSING) {
           sized(Step.Kind.HOUSED_END, joint.label(), joint.plan().depth().orElse(0));
         } else if (joint.plan().shoulder() != Shoulder.NONE && isCutOnTheEnd(joint)) {
-          double off = EndCut.of(joint.mouth().flipped(), part.frame()).offSquare();
+          double off = EndCut.of(joint.mouth().flipped(), part.frameNear(joint.at())).offSquare();
           steps.add(
               new Step(
                   MortiseSteps.isRound(part) ? Step.Kind.TURN_TENON : Step.Kind.TENON,

@@ -78,20 +78,37 @@ final class Clip {
     double[] p = cell.xyz;
     double[] height = new double[cell.pointCount()];
     double least = 0;
-    boolean cutsOff = false;
+    double most = 0;
     for (int i = 0; i < height.length; i++) {
       double h = nx * p[3 * i] + ny * p[3 * i + 1] + nz * p[3 * i + 2] - offset;
-      if (Math.abs(h) <= Tolerances.onPlane()) {
-        h = 0;
-      }
       height[i] = h;
       least = Math.min(least, h);
-      cutsOff |= h > 0;
+      most = Math.max(most, h);
     }
     if (-least <= Tolerances.sliver()) {
       return null;
     }
-    return cutsOff ? new Clip(cell, height).cut(nx, ny, nz, offset) : cell;
+    if (most <= Tolerances.onPlane()) {
+      return cell;
+    }
+    // Corners a hair below the plane beside others on it can leave no proper cell; then a little
+    // more counts as on it.
+    Convex cut = null;
+    for (double on = Tolerances.onPlane(); cut == null && on <= Tolerances.sliver(); on *= 10) {
+      cut = new Clip(cell, settled(height, on)).cut(nx, ny, nz, offset);
+    }
+    return cut;
+  }
+
+  /** Heights of which those within {@code on} of the plane are on it. */
+  private static double[] settled(double[] height, double on) {
+    double[] out = height.clone();
+    for (int i = 0; i < out.length; i++) {
+      if (Math.abs(out[i]) <= on) {
+        out[i] = 0;
+      }
+    }
+    return out;
   }
 
   private Convex cut(double nx, double ny, double nz, double offset) {

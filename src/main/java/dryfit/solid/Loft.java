@@ -87,20 +87,25 @@ final class Loft {
   }
 
   private void side(int a, int b, int c, int d) {
-    double bulge = a == b || c == d ? 0 : heightOver(a, b, c, d);
+    sides(points, a, b, c, d).forEach(this::face);
+  }
+
+  /**
+   * The side between four corners, anticlockwise from outside: one face if it is flat, else two,
+   * divided along the diagonal that bulges outward.
+   */
+  static List<int[]> sides(List<Vec3> points, int a, int b, int c, int d) {
+    double bulge = a == b || c == d ? 0 : heightOver(points, a, b, c, d);
     if (Math.abs(bulge) <= Tolerances.onPlane()) {
-      face(a, b, c, d);
+      return List.of(new int[] {a, b, c, d});
     } else if (bulge < 0) {
-      face(a, b, c);
-      face(a, c, d);
-    } else {
-      face(a, b, d);
-      face(b, c, d);
+      return List.of(new int[] {a, b, c}, new int[] {a, c, d});
     }
+    return List.of(new int[] {a, b, d}, new int[] {b, c, d});
   }
 
   /** How far d stands above the plane through a, b and c. */
-  private double heightOver(int a, int b, int c, int d) {
+  private static double heightOver(List<Vec3> points, int a, int b, int c, int d) {
     Vec3 o = points.get(a);
     Vec3 n = points.get(b).minus(o).cross(points.get(c).minus(o));
     return n.length() > 0 ? n.unit().dot(points.get(d).minus(o)) : 0;

@@ -726,4 +726,112 @@ class RefusedTest {
   void aFaultIsNotRepeatedByWhatRestsOnIt() {
     assertThat(spoiled("\"leg\": 42", "\"leg\": \"nothing\"")).hasSize(1);
   }
+
+  // ---- bent parts ----
+
+  private static final String PEG =
+      "\"form\": \"turned\", \"from\": [0, 0, 0], \"to\": [0, 0, 60], \"diameter\": 12";
+
+  private static void bent(String keys, String code, String place) {
+    only(spoiled(PEG, "\"form\": \"bent\", " + keys), code, "/parts/peg" + place, 23);
+  }
+
+  @Test
+  void aBentPartThatDoesNotSayHowItRuns() {
+    bent("\"section\": [10, 10]", "missing-value", "");
+    bent(
+        "\"section\": [10, 10], \"from\": [0, 0, 0], \"to\": [0, 0, 60], \"toward\": \"back\"",
+        "missing-value",
+        "");
+    bent("\"section\": [10, 10], \"along\": [ [0, 0, 0] ]", "missing-value", "/along");
+    bent(
+        "\"section\": [10, 10], \"along\": [ [0, 0, 0], [0, 0, 9] ], \"rise\": 3",
+        "conflict",
+        "/rise");
+  }
+
+  @Test
+  void aBowThatMakesNoSense() {
+    String run = "\"section\": [10, 10], \"from\": [0, 0, 0], \"to\": [0, 0, 60], ";
+    bent(run + "\"rise\": 0, \"toward\": \"back\"", "not-positive", "/rise");
+    bent(run + "\"rise\": 3, \"toward\": \"behind\"", "unknown-word", "/toward");
+  }
+
+  @Test
+  void aBentSectionThatMakesNoSense() {
+    String along = "\"along\": [ [0, 0, 0], [0, 0, 60] ]";
+    bent(along, "missing-value", "");
+    bent(along + ", \"section\": [9, 9], \"diameters\": [ [0, 9] ]", "conflict", "/diameters");
+    bent(along + ", \"sections\": [ [0, 9, 9], [0, 8, 8] ]", "out-of-range", "/sections/1");
+    bent(along + ", \"sections\": [ [0, 9, 0] ]", "not-positive", "/sections/0/2");
+    bent(along + ", \"sections\": []", "missing-value", "/sections");
+    bent(along + ", \"section\": { \"round\": 9 }, \"upright\": true", "conflict", "/upright");
+  }
+
+  // ---- edges, raised panels, splats ----
+
+  private static void edge(String keys, String code, String place) {
+    only(
+        spoiled(PEG, PEG + ", \"edges\": [ { " + keys + " } ]"),
+        code,
+        "/parts/peg/edges/0" + place,
+        23);
+  }
+
+  @Test
+  void anEdgeThatMakesNoSense() {
+    String all = "\"between\": \"all\", \"shape\": \"chamfer\"";
+    edge(all, "missing-value", "");
+    edge("\"shape\": \"chamfer\", \"size\": 2", "missing-value", "");
+    edge("\"between\": \"all\", \"size\": 2", "missing-value", "");
+    edge(all + ", \"size\": 0", "not-positive", "/size");
+    edge(all + ", \"size\": 2, \"to\": 10, \"from\": 10", "out-of-range", "/to");
+    edge(all + ", \"size\": 2, \"from\": 3, \"leave-ends\": 5", "conflict", "/leave-ends");
+    edge("\"between\": \"al\", \"shape\": \"eased\", \"size\": 2", "unknown-word", "/between");
+    edge("\"between\": [\"top\"], \"shape\": \"eased\", \"size\": 2", "wrong-type", "/between");
+    edge(
+        "\"between\": [\"any\", \"top\"], \"shape\": \"eased\", \"size\": 2",
+        "unknown-word",
+        "/between/0");
+    edge(
+        "\"between\": [\"top\", \"top\"], \"shape\": \"eased\", \"size\": 2",
+        "conflict",
+        "/between/1");
+  }
+
+  private static void shelf(String keys, String code, String place) {
+    only(
+        spoiled("\"outline\": { \"circle\": 200 }", "\"outline\": { \"circle\": 200 }, " + keys),
+        code,
+        "/parts/shelf" + place,
+        20);
+  }
+
+  @Test
+  void aRaisedPanelThatMakesNoSense() {
+    shelf("\"raised\": { \"tongue\": 12, \"margin\": 30 }", "out-of-range", "/raised/tongue");
+    shelf("\"raised\": { \"tongue\": 6 }", "missing-value", "/raised");
+    shelf(
+        "\"raised\": { \"tongue\": 6, \"flat\": 30, \"margin\": 30 }",
+        "out-of-range",
+        "/raised/margin");
+    shelf(
+        "\"raised\": { \"tongue\": 6, \"margin\": 30, \"face\": \"outside\" }",
+        "unknown-word",
+        "/raised/face");
+    shelf("\"openings\": [ { \"circle\": -3 } ]", "not-positive", "/openings/0/circle");
+  }
+
+  @Test
+  void aSplatThatMakesNoSense() {
+    String splat = "\"form\": \"splat\", \"thickness\": 9, \"from\": [0, 0, 0], \"to\": [0, 0, 60]";
+    only(spoiled(PEG, splat), "missing-value", "/parts/peg", 23);
+    String edge = splat + ", \"edge\": [ [20, 0], [20, 60] ]";
+    only(spoiled(PEG, edge + ", \"rise\": 5"), "missing-value", "/parts/peg", 23);
+    only(
+        spoiled(PEG, edge + ", \"outline\": { \"circle\": 9 }"),
+        "conflict",
+        "/parts/peg/outline",
+        23);
+  }
 }

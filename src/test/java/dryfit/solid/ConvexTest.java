@@ -313,4 +313,30 @@ class ConvexTest {
     assertThat(cell.volume()).isPositive();
     assertThat(cell.contains(cell.middle())).isTrue();
   }
+
+  /** Two of its corners lie on the plane within rounding, a third a hair below it. */
+  @Test
+  void aCutThatPassesWithinAHairOfSomeCornersLosesNothing() {
+    Convex cell =
+        Convex.of(
+            List.of(
+                new Vec3(21.473957061767578, 9.999999821724007, 21.80209332704544),
+                new Vec3(21.473957061767578, 12.36300173548273, 21.80209332704544),
+                new Vec3(21.473957061782574, 12.363001390620003, 21.802093271877194),
+                new Vec3(21.473957061808136, 10.00000095099011, 21.802093177855554),
+                new Vec3(42.94224089384079, 9.67398484093437, 23.646782100200653),
+                new Vec3(42.94224089384079, 12.363001761310342, 23.646782100200653),
+                new Vec3(42.94234191643185, 11.146734031788375, 23.45221792578782),
+                new Vec3(21.48837357769798, 11.294095256887573, 21.632333396649752)),
+            new int[][] {
+              {0, 1, 2, 3}, {4, 5, 1, 0}, {5, 4, 6}, {0, 3, 7, 6, 4}, {3, 2, 7}, {2, 1, 5, 6, 7}
+            });
+    Plane plane =
+        new Plane(
+            new Vec3(0.08487835618950056, -0.13052619118148914, -0.987804929156674),
+            -21.018802965926938);
+    double inside = cell.clipped(plane).orElseThrow().volume();
+    double outside = cell.clipped(plane.flipped()).orElseThrow().volume();
+    assertThat(inside + outside).isCloseTo(cell.volume(), within(1e-6));
+  }
 }
