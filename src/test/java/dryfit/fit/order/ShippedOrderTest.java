@@ -23,7 +23,15 @@ class ShippedOrderTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"low-stool", "harbour-armchair", "orchard-side-chair", "kiln-stool"})
+  @ValueSource(
+      strings = {
+        "low-stool",
+        "harbour-armchair",
+        "orchard-side-chair",
+        "kiln-stool",
+        "ferry-ladder-back",
+        "weir-settee"
+      })
   void everyStepCanBeRehearsed(String model) throws IOException {
     Assembling order = order(model);
     assertThat(order.possible()).isTrue();
