@@ -30,6 +30,12 @@ final class ShoulderGap {
 
   private static final double FAR = 25;
 
+  /**
+   * A look that leaves the part through a face more than about 73 degrees off its way leaves it at
+   * the side, as where a turned part is thinner at its shoulder than behind it.
+   */
+  private static final double SIDE = 0.3;
+
   private static final Set<Kind> HAVE_SHOULDERS =
       EnumSet.of(
           Kind.MORTISE_AND_TENON, Kind.ROUND_TENON, Kind.LOOSE_TENON, Kind.DOWELS, Kind.BRIDLE);
@@ -128,7 +134,9 @@ final class ShoulderGap {
       return;
     }
     List<Rays.Hit> own = tenoned.rays().hits(from, out);
-    if (own.isEmpty() || own.get(0).entering()) {
+    if (own.isEmpty()
+        || own.get(0).entering()
+        || tenoned.mesh().normal(own.get(0).face()).dot(out) < SIDE) {
       return;
     }
     List<Rays.Hit> face = mortised.rays().hits(from, out);
