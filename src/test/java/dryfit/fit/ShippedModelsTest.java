@@ -54,6 +54,8 @@ class ShippedModelsTest {
           Map.entry("ferry-ladder-back/slats too deep", "mortise-breaks-out"),
           Map.entry("harbour-armchair/deep tenons", "tenons-meet"),
           Map.entry("kiln-stool/thin seat", "mortise-breaks-out"),
+          Map.entry("lantern-side-chair/tight crest", "tenon-too-fat"),
+          Map.entry("lantern-side-chair/unmitred", "tenons-meet"),
           Map.entry("millrace-armchair/fat stump", "tenon-too-fat"),
           Map.entry("millrace-armchair/legs too deep", "mortise-breaks-out"),
           Map.entry("orchard-side-chair/tight notch", "parts-collide"),

@@ -35,6 +35,7 @@ class ShippedOrderTest {
         "harbour-armchair",
         "orchard-side-chair",
         "kiln-stool",
+        "lantern-side-chair",
         "millrace-armchair",
         "ferry-ladder-back",
         "weir-settee"
