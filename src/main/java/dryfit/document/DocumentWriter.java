@@ -5,6 +5,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import tools.jackson.core.io.JsonStringEncoder;
 
 /** Writes chair documents. */
 public final class DocumentWriter {
@@ -29,5 +30,10 @@ public final class DocumentWriter {
     } finally {
       Files.deleteIfExists(temporary);
     }
+  }
+
+  /** A text as it stands in a document: in quotation marks, with what JSON wants escaped. */
+  public static String quoted(String text) {
+    return '"' + new String(JsonStringEncoder.getInstance().quoteAsCharArray(text)) + '"';
   }
 }

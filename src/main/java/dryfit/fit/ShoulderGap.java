@@ -133,19 +133,16 @@ final class ShoulderGap {
     if (overTheMortise) {
       return;
     }
-    List<Rays.Hit> own = tenoned.rays().hits(from, out);
-    if (own.isEmpty()
-        || own.get(0).entering()
-        || tenoned.mesh().normal(own.get(0).face()).dot(out) < SIDE) {
+    Rays.Hit own = tenoned.rays().first(from, out).orElse(null);
+    if (own == null || own.entering() || tenoned.mesh().normal(own.face()).dot(out) < SIDE) {
       return;
     }
-    List<Rays.Hit> face = mortised.rays().hits(from, out);
-    double shoulder = own.get(0).distance();
-    boolean isTenon = shoulder > BEHIND + FAR;
-    boolean inWood = !face.isEmpty() && !face.get(0).entering();
-    if (face.isEmpty() || inWood || isTenon || face.get(0).distance() - shoulder > FAR) {
+    Rays.Hit face = mortised.rays().first(from, out).orElse(null);
+    boolean isTenon = own.distance() > BEHIND + FAR;
+    boolean inWood = face != null && !face.entering();
+    if (face == null || inWood || isTenon || face.distance() - own.distance() > FAR) {
       return;
     }
-    found.add(new Sample(face.get(0).distance() - shoulder, onMouth));
+    found.add(new Sample(face.distance() - own.distance(), onMouth));
   }
 }
