@@ -30,6 +30,12 @@ final class ShoulderGap {
 
   private static final double FAR = 25;
 
+  /**
+   * A look that leaves the part through a face more than about 73 degrees off its way leaves it at
+   * the side, as where a turned part is thinner at its shoulder than behind it.
+   */
+  private static final double SIDE = 0.3;
+
   private static final Set<Kind> HAVE_SHOULDERS =
       EnumSet.of(
           Kind.MORTISE_AND_TENON, Kind.ROUND_TENON, Kind.LOOSE_TENON, Kind.DOWELS, Kind.BRIDLE);
@@ -128,7 +134,7 @@ final class ShoulderGap {
       return;
     }
     Rays.Hit own = tenoned.rays().first(from, out).orElse(null);
-    if (own == null || own.entering()) {
+    if (own == null || own.entering() || tenoned.mesh().normal(own.face()).dot(out) < SIDE) {
       return;
     }
     Rays.Hit face = mortised.rays().first(from, out).orElse(null);
