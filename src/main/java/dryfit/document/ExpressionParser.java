@@ -4,6 +4,7 @@ import dryfit.measure.Literal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Takes an expression apart.
@@ -19,6 +20,9 @@ import java.util.Optional;
  * angle.
  */
 final class ExpressionParser {
+  /** A whole text like {@code 1-3/4} is a size as a maker writes it, never a quarter. */
+  private static final Pattern MIXED = Pattern.compile("^\\s*(\\d+)-(\\d+/\\d+)\\s*$");
+
   private final String text;
   private int at;
   private int depth;
@@ -40,7 +44,8 @@ final class ExpressionParser {
               + Limits.expression()
               + " characters; split it over named dimensions");
     }
-    ExpressionParser parser = new ExpressionParser(text.replace('−', '-').replace('×', '*'));
+    String plain = text.replace('−', '-').replace('×', '*');
+    ExpressionParser parser = new ExpressionParser(MIXED.matcher(plain).replaceFirst("$1 $2"));
     Expression whole = parser.sum();
     parser.skipSpaces();
     if (parser.at < text.length()) {
