@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dryfit.fit.FitReport;
 import dryfit.fit.Fitted;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Length;
 import dryfit.solid.Convex;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +65,13 @@ class TwoTenonsInOneLegTest {
         reach = Math.max(reach, cell.reach(entry) - mouth);
       }
       assertThat(reach / 25.4).describedAs(label).isEqualTo(longCheek, within(1e-9));
+      // Mitred at 45 degrees it is on average half its thickness shorter than its long cheek.
+      double volume =
+          Fitted.joint(report, label).joint().tenon().stream().mapToDouble(Convex::volume).sum();
+      double thick = Length.parse(tenon + " in", Length.Unit.IN).orElseThrow();
+      assertThat(volume / (thick * 2 * 25.4) / 25.4)
+          .describedAs("mean of " + label)
+          .isEqualTo(longCheek - thick / 25.4 / 2, within(1e-9));
     }
   }
 

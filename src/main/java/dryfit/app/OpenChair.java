@@ -2,6 +2,7 @@ package dryfit.app;
 
 import dryfit.build.Chair;
 import dryfit.build.ChairBuilder;
+import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.DocumentReader;
@@ -48,14 +49,24 @@ public final class OpenChair {
    * @throws dryfit.solid.KernelFailure if a solid could not be made, which is our fault
    */
   public static Opened open(Path file, String variant, Kernel kernel) {
+    return open(file, variant, new Shelf(kernel));
+  }
+
+  /** The same, with what was made before at hand. */
+  public static Opened open(Path file, String variant, Shelf shelf) {
+    return built(DocumentReader.read(file), variant, shelf);
+  }
+
+  /** The same from a document that was read already, with a shelf that may know some of it. */
+  static Opened built(Reading<Document> read, String variant, Shelf shelf) {
     return then(
-        DocumentReader.read(file),
+        read,
         document ->
             then(
                 document.design(variant),
                 design ->
                     then(
-                        lined(document, ChairBuilder.build(design, kernel)),
+                        lined(document, ChairBuilder.build(design, shelf)),
                         chair -> new Ready(document, chair))));
   }
 

@@ -2,7 +2,7 @@ package dryfit.app;
 
 import dryfit.build.Chair;
 import dryfit.build.Part;
-import dryfit.export.StlFile;
+import dryfit.export.NamedMesh;
 import dryfit.export.UnsoundFile;
 import dryfit.geometry.Mesh;
 import java.io.IOException;
@@ -10,23 +10,23 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** Writes a chair as STL: a file for each part, and one with all parts in place. */
+/** Writes a chair as solids: a file for each part, and one with all parts in place. */
 public final class WriteSolids {
   private static final String ASSEMBLED = "assembled";
 
   private final Path folder;
   private final boolean inPlace;
-  private final StlFile.Form form;
+  private final SolidFormat format;
 
   /**
    * @param folder where the files go; made if it is missing
    * @param inPlace the parts where they stand in the chair; otherwise each lying along x from its
    *     own start
    */
-  public WriteSolids(Path folder, boolean inPlace, StlFile.Form form) {
+  public WriteSolids(Path folder, boolean inPlace, SolidFormat format) {
     this.folder = folder;
     this.inPlace = inPlace;
-    this.form = form;
+    this.format = format;
   }
 
   /**
@@ -38,22 +38,24 @@ public final class WriteSolids {
     FileNames names = new FileNames(ASSEMBLED);
     for (Part part : chair.parts()) {
       Mesh mesh = inPlace ? part.placedMesh() : part.solid().mesh();
-      WrittenFiles result = write(names.next(part.label()), part.label(), List.of(mesh));
+      WrittenFiles result =
+          write(names.next(part.label()), part.label(), List.of(new NamedMesh(part.label(), mesh)));
       each.accept(result);
       if (result instanceof WrittenFiles.Failed failed) {
         return failed.exit();
       }
     }
-    List<Mesh> placed = chair.parts().stream().map(Part::placedMesh).toList();
+    List<NamedMesh> placed =
+        chair.parts().stream().map(p -> new NamedMesh(p.label(), p.placedMesh())).toList();
     WrittenFiles result = write(ASSEMBLED, chair.design().name(), placed);
     each.accept(result);
     return result.exit();
   }
 
-  private WrittenFiles write(String fileName, String title, List<Mesh> meshes) {
-    Path path = folder.resolve(fileName + ".stl");
+  private WrittenFiles write(String fileName, String title, List<NamedMesh> solids) {
+    Path path = folder.resolve(fileName + "." + format.ending());
     try {
-      return new WrittenFiles.Finished<>(StlFile.write(path, meshes, title, form));
+      return new WrittenFiles.Finished<>(format.write(path, solids, title));
     } catch (IOException e) {
       return WrittenFiles.Failed.of(path, e);
     } catch (UnsoundFile e) {

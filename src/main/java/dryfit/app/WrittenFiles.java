@@ -44,18 +44,21 @@ public sealed interface WrittenFiles {
 
     /** The disk did not take it. */
     static Failed of(Path path, IOException e) {
-      String reason =
-          e instanceof AccessDeniedException
-              ? "this place may not be written to"
-              : e instanceof FileAlreadyExistsException
-                  ? "a file stands where a folder is needed"
-                  : "the disk does not take it (" + e.getMessage() + ")";
-      return new Failed(path, reason, Exit.USAGE);
+      return new Failed(path, WrittenFiles.reason(e), Exit.USAGE);
     }
 
     /** It would not have been sound. */
     static Failed of(Path path, UnsoundFile e) {
       return new Failed(path, e.getMessage(), Exit.OUR_FAULT);
     }
+  }
+
+  /** Why the disk did not take a file. */
+  static String reason(IOException e) {
+    return e instanceof AccessDeniedException
+        ? "this place may not be written to"
+        : e instanceof FileAlreadyExistsException
+            ? "a file stands where a folder is needed"
+            : "the disk does not take it (" + e.getMessage() + ")";
   }
 }

@@ -15,7 +15,6 @@ import dryfit.solid.Extrusion;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 
 /**
  * Sizes a loose board to the rebates of the rails round it. Its underside lies on the floors of the
@@ -43,13 +42,11 @@ final class DropIn {
       for (Convex cell : a.placedCells()) {
         List<Vec3> corners = Slice.points(cell, cut);
         if (corners.size() >= 3) {
-          sections.add(
-              PanelFiller.mitred(
-                  PanelFiller.hull(PanelFiller.flat(corners, page)), PanelFiller.OVERLAP));
+          PanelFiller.section(PanelFiller.flat(corners, page)).ifPresent(sections::add);
         }
       }
     }
-    Geometry opening = PanelFiller.opening(UnaryUnionOp.union(sections), plan, "/drops-into");
+    Geometry opening = PanelFiller.opening(PanelFiller.union(sections), plan, "/drops-into");
     List<Vec2> loop = PanelFiller.grown(opening, PanelFiller.OVERLAP - drops.gap());
     double minX = loop.stream().mapToDouble(Vec2::x).min().orElseThrow();
     double maxX = loop.stream().mapToDouble(Vec2::x).max().orElseThrow();

@@ -27,12 +27,14 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * Fits a panel into the opening between parts. In the plane through the middle of the first part
- * that lies, the sections of the parts leave a hole; the panel is that hole made larger by the
- * depth of the groove less the room to move, and the groove is the hole made larger by its depth.
+ * Fits a panel into the opening between parts. In a plane through the middle of the first part that
+ * lies, the sections of the parts leave a hole; the panel is that hole made larger by the depth of
+ * the groove less the room to move, and the groove is the hole made larger by its depth. The plane
+ * stands with that part, or, if the parts leave no hole there, lies with the others that lie, as a
+ * seat does in its frame.
  */
 final class PanelFiller {
   private PanelFiller() {}
@@ -64,20 +66,14 @@ final class PanelFiller {
                         pointer + "/fills",
                         "no part around " + plan.name() + " lies level",
                         "one of them must be a rail, for the panel to stand in its middle"));
-    Frame f = rail.frame();
-    Frame page = Frame.of(f.origin(), f.x(), f.y());
-    List<double[]> sections = sections(around, page);
-    List<double[]> key = new ArrayList<>(sections);
-    key.add(new double[] {fills.deep(), fills.gap()});
-    List<List<Vec2>> loops =
-        shelf.loops(
-            Content.of(key),
-            () -> {
-              Geometry opening = opening(ring(sections), plan, "/fills");
-              return List.of(
-                  grown(opening, OVERLAP + fills.deep()),
-                  grown(opening, OVERLAP + fills.deep() - fills.gap()));
-            });
+    Laid standing = laid(around, standing(rail), fills, shelf);
+    Laid laid =
+        standing.loops().isEmpty() ? laid(around, lying(rail, around), fills, shelf) : standing;
+    if (laid.loops().isEmpty()) {
+      throw noOpening(plan, "/fills");
+    }
+    Frame page = laid.page();
+    List<List<Vec2>> loops = laid.loops();
     List<Vec2> groove = loops.get(0);
     List<Vec2> panel = loops.get(1);
     // What sits in the groove is in the middle of the rail: the panel, or the tongue round it.
@@ -132,6 +128,54 @@ final class PanelFiller {
     return new Filled(stock, Extrusion.of(groove, -slack, slack, page, pointer + "/groove"));
   }
 
+  private static Frame standing(Stock rail) {
+    Frame f = rail.frame();
+    return Frame.of(f.origin(), f.x(), f.y());
+  }
+
+  /** Along the rail, and from its middle to that of the part that lies farthest beside it. */
+  private static Frame lying(Stock rail, List<Around> around) {
+    Frame f = rail.frame();
+    Vec3 farthest = f.z();
+    double most = Tolerances.contact();
+    for (Around a : around) {
+      if (a.stock().lies()) {
+        Vec3 way = middle(a.stock()).minus(middle(rail));
+        Vec3 beside = way.minus(f.x().times(way.dot(f.x())));
+        if (beside.length() > most) {
+          most = beside.length();
+          farthest = beside;
+        }
+      }
+    }
+    return Frame.of(f.origin(), f.x(), farthest.unit());
+  }
+
+  private static Vec3 middle(Stock stock) {
+    return stock.frame().place(new Vec3((stock.start() + stock.end()) / 2, 0, 0));
+  }
+
+  /** The outlines of groove and panel on a page; none if the parts leave no hole there. */
+  private record Laid(Frame page, List<List<Vec2>> loops) {}
+
+  private static Laid laid(List<Around> around, Frame page, Fills fills, Shelf shelf) {
+    List<double[]> sections = sections(around, page);
+    List<double[]> key = new ArrayList<>(sections);
+    key.add(new double[] {fills.deep(), fills.gap()});
+    return new Laid(
+        page,
+        shelf.loops(
+            Content.of(key),
+            () ->
+                hole(ring(sections))
+                    .map(
+                        hole ->
+                            List.of(
+                                grown(hole, OVERLAP + fills.deep()),
+                                grown(hole, OVERLAP + fills.deep() - fills.gap())))
+                    .orElse(List.of())));
+  }
+
   static Vec3 grain(Panel plan, Frame own) {
     return plan.common().grain() instanceof PartPlan.Grain.Along along
         ? own.localDirection(StockMaker.vec(along.direction())).unit()
@@ -167,19 +211,72 @@ final class PanelFiller {
   }
 
   private static Geometry ring(List<double[]> sections) {
-    return UnaryUnionOp.union(sections.stream().map(s -> hull(s).buffer(OVERLAP, 1)).toList());
+    return union(sections.stream().flatMap(s -> section(s).stream()).toList());
   }
 
-  static Geometry hull(double[] corners) {
-    Coordinate[] flat = new Coordinate[corners.length / 2];
-    for (int i = 0; i < flat.length; i++) {
-      flat[i] = new Coordinate(corners[2 * i], corners[2 * i + 1]);
+  static Geometry union(List<Geometry> sections) {
+    return OverlayNGRobust.union(sections);
+  }
+
+  /**
+   * The convex section with these corners, u and v in turn, larger all round by {@link #OVERLAP};
+   * empty if it has no width.
+   */
+  static Optional<Geometry> section(double[] corners) {
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < corners.length; i += 2) {
+      points.add(new double[] {corners[i], corners[i + 1]});
     }
-    return new GeometryFactory().createMultiPointFromCoords(flat).convexHull();
+    List<double[]> hull = FlatHull.of(points);
+    int n = hull.size();
+    if (n < 3) {
+      return Optional.empty();
+    }
+    List<Coordinate> out = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      double[] before = outward(hull.get((i + n - 1) % n), hull.get(i));
+      double[] after = outward(hull.get(i), hull.get((i + 1) % n));
+      // The corner goes where both sides, moved outward, cross; a sharp one is blunted.
+      double cosine = before[0] * after[0] + before[1] * after[1];
+      if (cosine > SHARP) {
+        double by = OVERLAP / (1 + cosine);
+        out.add(moved(hull.get(i), before[0] + after[0], before[1] + after[1], by));
+      } else {
+        out.add(moved(hull.get(i), before[0], before[1], OVERLAP));
+        out.add(moved(hull.get(i), after[0], after[1], OVERLAP));
+      }
+    }
+    out.add(out.get(0));
+    return Optional.of(new GeometryFactory().createPolygon(out.toArray(Coordinate[]::new)));
+  }
+
+  /** Cosine between the ways two sides look beyond which the corner between them is sharp. */
+  private static final double SHARP = -0.9;
+
+  /** Square to a side, away from the inside of a loop that runs anticlockwise. */
+  private static double[] outward(double[] from, double[] to) {
+    double length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return new double[] {(to[1] - from[1]) / length, (from[0] - to[0]) / length};
+  }
+
+  private static Coordinate moved(double[] p, double u, double v, double by) {
+    return new Coordinate(p[0] + by * u, p[1] + by * v);
   }
 
   /** The largest hole in the ring of sections. */
   static Geometry opening(Geometry ring, Panel plan, String key) {
+    return hole(ring).orElseThrow(() -> noOpening(plan, key));
+  }
+
+  private static Refusal noOpening(Panel plan, String key) {
+    return Refusal.of(
+        "no-opening",
+        plan.common().pointer() + key,
+        "the parts around " + plan.name() + " leave no closed opening in its plane",
+        "name all the parts that frame it, also the legs in its corners, and let them meet");
+  }
+
+  private static Optional<Geometry> hole(Geometry ring) {
     Polygon best = null;
     for (int i = 0; i < ring.getNumGeometries(); i++) {
       if (ring.getGeometryN(i) instanceof Polygon polygon) {
@@ -192,14 +289,7 @@ final class PanelFiller {
         }
       }
     }
-    if (best == null) {
-      throw Refusal.of(
-          "no-opening",
-          plan.common().pointer() + key,
-          "the parts around " + plan.name() + " leave no closed opening in its plane",
-          "name all the parts that frame it, and let them meet");
-    }
-    return best;
+    return Optional.ofNullable(best);
   }
 
   /** Larger all round, or smaller, with its corners kept. */

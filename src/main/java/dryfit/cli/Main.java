@@ -26,20 +26,26 @@ public final class Main {
     // Reports use signs that a terminal's own encoding may not have.
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    int code = run(args, out, err, Terminal.takesColour());
+    int code = run(args, new Screen(out, err, Terminal.takesColour(), Terminal.answers()));
     out.flush();
     err.flush();
     System.exit(code);
   }
 
   /**
-   * Runs a command.
+   * Runs a command that nobody can be asked about.
    *
    * @param terminal whether a person is watching, so that colour is of use
    * @return the code to end with, see {@link Exit}
    */
   public static int run(String[] args, PrintStream out, PrintStream err, boolean terminal) {
-    Screen screen = new Screen(out, err, terminal);
+    return run(args, new Screen(out, err, terminal, Optional.empty()));
+  }
+
+  /** Runs a command; the code to end with, see {@link Exit}. */
+  static int run(String[] args, Screen screen) {
+    PrintStream out = screen.out();
+    PrintStream err = screen.err();
     CommandLine commands = commands(screen, args.length == 0 ? "" : args[0]);
     commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
@@ -58,14 +64,20 @@ public final class Main {
    */
   private static CommandLine commands(Screen screen, String wanted) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("start", () -> new StartCommand(screen));
     all.put("fit", () -> new FitCommand(screen));
     all.put("assemble", () -> new AssembleCommand(screen));
     all.put("angles", () -> new AnglesCommand(screen));
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));
+    all.put("compare", () -> new CompareCommand(screen));
+    all.put("sweep", () -> new SweepCommand(screen));
+    all.put("measure", () -> new MeasureCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
+    all.put("jigs", () -> new JigsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
+    all.put("window", () -> new WindowCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
@@ -117,12 +129,14 @@ public final class Main {
       footer = {
         "",
         "Examples:",
+        "  start my-chair.json",
         "  fit models/harbour-armchair.json",
         "  fit models/harbour-armchair.json --variant low --units in",
         "  assemble models/harbour-armchair.json",
         "  angles models/kiln-stool.json",
         "  solids models/harbour-armchair.json --to stl",
         "  picture models/harbour-armchair.json --view front",
+        "  window models/harbour-armchair.json",
         "",
         "Ends with 0 if the chair fits, 1 if something is our fault, 2 if what was asked",
         "for cannot be done, 3 if the document is refused, 4 if the chair does not fit."
@@ -134,7 +148,7 @@ public final class Main {
     public void run() {
       throw new ParameterException(
           spec.commandLine(),
-          "say what to do: fit, assemble, angles, solids, picture, steps, boards or variants");
+          "say what to do, one of: " + String.join(", ", spec.subcommands().keySet()));
     }
   }
 }

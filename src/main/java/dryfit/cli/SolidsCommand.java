@@ -2,30 +2,39 @@ package dryfit.cli;
 
 import dryfit.app.FileNames;
 import dryfit.app.OpenChair;
+import dryfit.app.SolidFormat;
 import dryfit.app.WriteSolids;
 import dryfit.app.WrittenFiles;
 import dryfit.export.ProblemsText;
-import dryfit.export.StlFile;
+import dryfit.export.SolidFile;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 @Command(
     name = "solids",
     description = {
-      "Write every part as an STL file in millimetres, and assembled.stl with all parts in place.",
+      "Write every part as a file of its own, and the assembled chair as one more: STL or 3MF in"
+          + " millimetres, or glTF (.glb) in metres as that format wants it.",
       "Each file is read back and checked before it is listed."
     },
     footer = {
       "",
       "Examples:",
       "  solids models/low-stool.json",
-      "  solids models/low-stool.json --variant high --to stl --in-place"
+      "  solids models/low-stool.json --variant high --to stl --in-place",
+      "  solids models/low-stool.json --format 3mf"
     })
 final class SolidsCommand implements Callable<Integer> {
   private final Screen screen;
@@ -43,8 +52,18 @@ final class SolidsCommand implements Callable<Integer> {
       description = "each part where it stands in the chair; without it, lying along x")
   private boolean inPlace;
 
+  @Option(
+      names = "--format",
+      paramLabel = "NAME",
+      converter = Formats.class,
+      completionCandidates = Formats.class,
+      description = "${COMPLETION-CANDIDATES}; normally the first")
+  private SolidFormat format = SolidFormat.STL;
+
   @Option(names = "--ascii", description = "the text form of STL; without it, the binary form")
   private boolean ascii;
+
+  @Spec private CommandSpec spec;
 
   SolidsCommand(Screen screen) {
     this.screen = screen;
@@ -52,6 +71,9 @@ final class SolidsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (ascii && format != SolidFormat.STL) {
+      throw new ParameterException(spec.commandLine(), "--ascii is a form of STL only");
+    }
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
       screen.err().print(ProblemsText.of(refused.problems()));
@@ -59,20 +81,21 @@ final class SolidsCommand implements Callable<Integer> {
     }
     var built = ((OpenChair.Ready) opened).chair();
     Path folder = to != null ? to : FileNames.folder(built.design());
-    StlFile.Form form = ascii ? StlFile.Form.ASCII : StlFile.Form.BINARY;
-    return new WriteSolids(folder, inPlace, form).write(built, this::tell).code();
+    return new WriteSolids(folder, inPlace, ascii ? SolidFormat.STL_TEXT : format)
+        .write(built, this::tell)
+        .code();
   }
 
   private void tell(WrittenFiles result) {
     if (result instanceof WrittenFiles.Failed failed) {
       screen.err().println(failed.path() + ": not written: " + failed.reason());
     } else if (result instanceof WrittenFiles.Finished<?> finished) {
-      tell((StlFile) finished.file());
+      tell((SolidFile) finished.file());
     }
   }
 
   /** The size in both units: STL has none, and a size off by 25.4 is soon seen. */
-  private void tell(StlFile file) {
+  private void tell(SolidFile file) {
     Vec3 s = file.bounds().size();
     double inch = Length.Unit.IN.mm();
     screen
@@ -88,5 +111,22 @@ final class SolidsCommand implements Callable<Integer> {
                 s.x() / inch,
                 s.y() / inch,
                 s.z() / inch));
+  }
+
+  /** The formats by their words. */
+  static final class Formats implements ITypeConverter<SolidFormat>, Iterable<String> {
+    @Override
+    public SolidFormat convert(String word) {
+      return SolidFormat.named(word)
+          .orElseThrow(
+              () ->
+                  new TypeConversionException(
+                      "'" + word + "' is none of " + String.join(", ", this)));
+    }
+
+    @Override
+    public Iterator<String> iterator() {
+      return SolidFormat.words().iterator();
+    }
   }
 }

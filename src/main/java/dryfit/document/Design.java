@@ -13,6 +13,7 @@ import java.util.List;
  * @param timber key of a species, e.g. {@code ash-white}
  * @param limits what the maker wants measures held against, where that is not the usual
  * @param boards the wood that the parts are cut from
+ * @param printing what jigs are made with
  */
 public record Design(
     String file,
@@ -30,7 +31,8 @@ public record Design(
     List<Measurement> measured,
     List<JigPlan> jigs,
     MakerLimits limits,
-    BoardsPlan boards) {
+    BoardsPlan boards,
+    Printing printing) {
 
   /** The name of the chair without any variant. */
   public static final String AS_DRAWN = "as drawn";
@@ -76,7 +78,8 @@ public record Design(
         measured,
         jigs,
         MakerLimits.NONE,
-        BoardsPlan.USUAL);
+        BoardsPlan.USUAL,
+        Printing.USUAL);
   }
 
   /** The unit a document is written in and printed in. */

@@ -34,7 +34,8 @@ final class DesignReader {
           "measured",
           "waived",
           "jigs",
-          "boards");
+          "boards",
+          "printing");
   private static final Map<String, LengthUnit> UNITS = new LinkedHashMap<>();
   private static final Map<String, Labels> LABELS = new LinkedHashMap<>();
 
@@ -106,7 +107,8 @@ final class DesignReader {
         lists.measured(root),
         lists.jigs(root),
         new LimitsReader(context).read((Json.Obj) root.self(), joints),
-        root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL));
+        root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL),
+        new PrintingReader(context).read(root));
   }
 
   private void format() {

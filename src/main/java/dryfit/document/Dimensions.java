@@ -1,6 +1,7 @@
 package dryfit.document;
 
 import dryfit.document.Quantity.Kind;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -191,13 +192,13 @@ final class Dimensions {
         .orElse(Double.NaN);
   }
 
-  /** Exactly at a limit is within it. */
+  /** Exactly at a limit is within it; 14 and 14 in differ in their last bit. */
   private void checkRange(Entry entry, double value, double from, double to) {
     if (from > to) {
       Json at = entry.fields().orElseThrow().need("from").orElseThrow();
       problems.add(
           "out-of-range", at.at(), at.shown(), "not above “to”", "“from” is greater than “to”");
-    } else if (value < from || value > to) {
+    } else if (value < from - Tolerances.coincident() || value > to + Tolerances.coincident()) {
       String range =
           entry.fields().flatMap(fields -> fields.node("from")).map(Json::shown).orElse("any")
               + " to "

@@ -38,6 +38,18 @@ public final class Document {
    * @return the design, or {@code unknown-variant}
    */
   public Reading<Design> design(String variant) {
+    return design(variant, Map.of());
+  }
+
+  /**
+   * The chair with a variant applied and some dimensions set to other values. What is set loses its
+   * formula and its range: whoever sets it means it.
+   *
+   * @param variant one of {@link #variants}, or {@link Design#AS_DRAWN}
+   * @param set by name; millimetres, radians or plain numbers
+   * @return the design, or {@code unknown-variant}, or {@code unknown-name}
+   */
+  public Reading<Design> design(String variant, Map<String, Quantity> set) {
     Problems problems = new Problems(file);
     Map<String, Json.Obj> variants = Variants.of(root);
     Json.Obj merged = root;
@@ -49,6 +61,7 @@ public final class Document {
           "unknown-variant", place.at(), variant, variants.keySet(), "a variant of this chair");
       return new Reading.Refused<>(problems.all());
     }
+    merged = SetDimensions.in(merged, set, problems);
     Design design = new DesignReader(root, merged, problems).read(file, variant);
     return problems.none() ? new Reading.Accepted<>(design) : new Reading.Refused<>(problems.all());
   }
@@ -62,9 +75,47 @@ public final class Document {
    * @throws IllegalArgumentException if nothing stands at the pointer
    */
   public Reading<Document> edited(String pointer, String json) {
-    Json.At place = at(pointer);
+    Json.At place = node(pointer).at();
     return DocumentReader.read(
         file, text.substring(0, place.start()) + json + text.substring(place.end()));
+  }
+
+  /**
+   * The document with a member put behind the last one of an object, or an item behind the last one
+   * of a list, spaced as its neighbours are; every other letter stays.
+   *
+   * @param pointer JSON pointer of the object or the list
+   * @param key the member's key, of no meaning for a list
+   * @param json its value as JSON
+   * @throws IllegalArgumentException if neither an object nor a list stands at the pointer
+   */
+  public Reading<Document> added(String pointer, String key, String json) {
+    return DocumentReader.read(file, Splice.added(text, node(pointer), key, json));
+  }
+
+  /**
+   * The document without one member or item, and without the comma that went with it.
+   *
+   * @param pointer JSON pointer of what goes
+   * @throws IllegalArgumentException if nothing stands there
+   */
+  public Reading<Document> without(String pointer) {
+    node(pointer);
+    int last = pointer.lastIndexOf('/');
+    if (last < 0) {
+      throw new IllegalArgumentException("the whole document cannot go");
+    }
+    return DocumentReader.read(
+        file, Splice.without(text, node(pointer.substring(0, last)), keys(pointer)));
+  }
+
+  /** Whether something stands at a pointer. */
+  public boolean has(String pointer) {
+    return find(pointer) != null;
+  }
+
+  Json.Obj root() {
+    return root;
   }
 
   /**
@@ -86,15 +137,24 @@ public final class Document {
     return node.at().line();
   }
 
-  private Json.At at(String pointer) {
+  private Json node(String pointer) {
+    Json node = find(pointer);
+    if (node == null) {
+      throw new IllegalArgumentException("nothing stands at " + pointer);
+    }
+    return node;
+  }
+
+  /** What stands at a pointer, null if nothing does. */
+  private Json find(String pointer) {
     Json node = root;
     for (String key : keys(pointer)) {
       node = member(node, key);
       if (node == null) {
-        throw new IllegalArgumentException("nothing stands at " + pointer);
+        return null;
       }
     }
-    return node.at();
+    return node;
   }
 
   private static List<String> keys(String pointer) {

@@ -1,11 +1,6 @@
 package dryfit.document;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -16,25 +11,10 @@ public final class DocumentReader {
 
   /** Reads a file; a file that is absent, too large or no text is a problem like any other. */
   public static Reading<Document> read(Path path) {
-    String file = path.toString();
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(path)) {
-      bytes = in.readNBytes(Limits.bytes() + 1);
-    } catch (IOException e) {
-      String why =
-          Files.isDirectory(path)
-              ? "this is a folder"
-              : Files.exists(path) ? "the file cannot be read" : "there is no such file";
-      return refused(file, 0, "no-file", why);
-    }
-    try {
-      return read(
-          file, StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
-    } catch (CharacterCodingException e) {
-      return bytes.length > Limits.bytes()
-          ? tooLarge(file)
-          : refused(file, 1, "not-json", "the file is not text in UTF-8");
-    }
+    Reading<ChairFile> reading = ChairFile.read(path);
+    return reading instanceof Reading.Accepted<ChairFile> accepted
+        ? read(path.toString(), accepted.value().text())
+        : new Reading.Refused<>(((Reading.Refused<ChairFile>) reading).problems());
   }
 
   /**
@@ -47,8 +27,7 @@ public final class DocumentReader {
       return tooLarge(file);
     }
     Problems problems = new Problems(file);
-    // Some editors put a byte order mark first; it says nothing in UTF-8.
-    String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    String plain = ChairFile.of(text).text();
     Optional<Json> tree = JsonTree.read(plain, problems);
     if (tree.isPresent() && tree.get() instanceof Json.Obj root) {
       validate(file, root, problems);
@@ -84,14 +63,8 @@ public final class DocumentReader {
     }
   }
 
-  private static Reading<Document> tooLarge(String file) {
-    return refused(
+  static <T> Reading<T> tooLarge(String file) {
+    return ChairFile.refused(
         file, 0, "too-large", "the document is larger than " + Limits.bytes() + " bytes (1 MiB)");
-  }
-
-  private static Reading<Document> refused(String file, int line, String code, String what) {
-    Problems problems = new Problems(file);
-    problems.add(code, new Json.At("", line, 0, 0), file, "a chair document", what);
-    return new Reading.Refused<>(problems.all());
   }
 }

@@ -79,7 +79,11 @@ final class ListsReader {
               context.problems(), item, List.of("kind", "joint", "from", "to", "hand"), "a jig");
       list.add(
           new JigPlan(
-              fields.needWords("kind"),
+              fields
+                  .need("kind")
+                  .flatMap(node -> fields.word(node, JigKind.byWord()))
+                  .map(JigKind::word)
+                  .orElse(""),
               joint(fields),
               part(fields, "from"),
               part(fields, "to"),

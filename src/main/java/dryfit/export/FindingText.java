@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A finding as a few lines: the sentence, the figures, where the limit comes from, the place. */
-final class FindingText {
+public final class FindingText {
   private static final String INDENT = "     ";
 
   private FindingText() {}
 
   /** Findings that say the same of the right and of the left, together; in the order given. */
-  static List<List<Finding>> alike(List<Finding> findings) {
+  public static List<List<Finding>> alike(List<Finding> findings) {
     List<List<Finding>> groups = new ArrayList<>();
     for (Finding f : findings) {
       groups.stream()
@@ -73,7 +73,8 @@ final class FindingText {
     out.addAll(Wrapped.lines(INDENT + name, INDENT + "  ", text));
   }
 
-  private static String source(Source source) {
+  /** Where a limit comes from, in words. */
+  public static String source(Source source) {
     return switch (source.kind()) {
       case PUBLISHED -> source.text() + " (published)";
       case COMMON_PRACTICE, THE_MAKER -> source.text();

@@ -23,7 +23,8 @@ import java.util.Set;
  * @param bounds what it takes up, mm
  * @param volume of all solids together, cubic millimetres
  */
-public record StlFile(Path path, int solids, int triangles, Box bounds, double volume) {
+public record StlFile(Path path, int solids, int triangles, Box bounds, double volume)
+    implements SolidFile {
 
   /** The two forms of the format. */
   public enum Form {
@@ -56,7 +57,8 @@ public record StlFile(Path path, int solids, int triangles, Box bounds, double v
     return new StlFile(path, rounded.size(), triangles, bounds, volume);
   }
 
-  private static Mesh rounded(Mesh solid, String name) {
+  /** The solid as 32-bit files hold it, still closed. */
+  static Mesh rounded(Mesh solid, String name) {
     if (solid.isEmpty()) {
       throw new UnsoundFile(name + ": there is no wood left to write");
     }
@@ -84,7 +86,8 @@ public record StlFile(Path path, int solids, int triangles, Box bounds, double v
     }
   }
 
-  private static void closed(Mesh mesh) {
+  /** Throws unless what was read back is closed, outward, and has no triangle twice. */
+  static void closed(Mesh mesh) {
     List<String> problems = MeshCheck.problemsAsFloats(mesh);
     if (!problems.isEmpty()) {
       throw new UnsoundFile("read back, " + problems.get(0));

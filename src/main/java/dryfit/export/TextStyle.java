@@ -23,8 +23,13 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
         unit == Design.LengthUnit.IN ? Length.Unit.IN : Length.Unit.MM, 64, false, false);
   }
 
+  /** Whether lengths are told in inches. */
+  boolean inches() {
+    return unit == Length.Unit.IN;
+  }
+
   /** A dimension: {@code 28.0 mm}, {@code 1 7/64 in (−0.007)} or {@code 1.102 in}. */
-  String length(double mm) {
+  public String length(double mm) {
     return unit == Length.Unit.IN && decimals
         ? Length.decimal(mm, unit, 3)
         : Length.print(mm, unit, denominator);
@@ -40,18 +45,18 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
   }
 
   /** A gap, too small for fractions: {@code 0.10 mm} or {@code 0.004 in}. */
-  String gap(double mm) {
+  public String gap(double mm) {
     return Length.decimal(mm, unit, unit == Length.Unit.IN ? 3 : 2);
   }
 
   /** {@code 25.0 cm² (3.88 in²)}. */
-  String area(double squareMm) {
+  public String area(double squareMm) {
     return String.format(
         Locale.ROOT, "%.1f cm² (%.2f in²)", squareMm / SQUARE_CM, squareMm / SQUARE_INCH);
   }
 
   /** A finding's number in its unit; lengths in the unit of the report. */
-  String quantity(double value, String valueUnit) {
+  public String quantity(double value, String valueUnit) {
     if (!Double.isFinite(value)) {
       return "not known";
     }

@@ -3,6 +3,8 @@ package dryfit.fit;
 import dryfit.build.Chair;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Stream;
 
 /** Fits a chair together: measures every joint and asks every check. */
@@ -30,20 +32,21 @@ public final class DryFit {
   /** The dry fit of a chair; the same chair gives the same report. */
   public static FitReport of(Chair chair) {
     Assembly assembly = Assembly.of(chair);
+    // What needs the whole chair does not wait for the joints.
+    ForkJoinTask<ChairMeasure> looking =
+        ForkJoinPool.commonPool().submit(() -> WholeChair.of(assembly));
     List<JointFit> measured =
         chair.joints().parallelStream().map(j -> JointMeasure.of(assembly, j)).toList();
-    ChairMeasure whole = WholeChair.of(assembly);
+    List<List<Finding>> ofJoints =
+        CHECKS.parallelStream().map(check -> check.findings(assembly, measured)).toList();
+    ChairMeasure whole = looking.join();
     Stream<Finding> ofWhole =
         Stream.of(
                 MortiseCheck.findings(assembly, whole),
                 ShapeCheck.findings(assembly, whole),
                 GrainCheck.findings(assembly, whole))
             .flatMap(List::stream);
-    List<Finding> all =
-        Stream.concat(
-                CHECKS.stream().flatMap(check -> check.findings(assembly, measured).stream()),
-                ofWhole)
-            .toList();
+    List<Finding> all = Stream.concat(ofJoints.stream().flatMap(List::stream), ofWhole).toList();
     List<Finding> findings =
         Waivers.laidOver(chair, all).stream()
             .sorted(Comparator.comparing(Finding::severity))

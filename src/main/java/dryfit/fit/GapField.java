@@ -213,23 +213,20 @@ final class GapField {
 
   /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
   private OptionalDouble measure(Vec3 from, Vec3 direction) {
-    List<Rays.Hit> own = tenoned.rays().hits(from, direction);
-    if (own.isEmpty() || own.get(0).entering() || !ownFace(own.get(0), direction)) {
+    Rays.Hit own = tenoned.rays().first(from, direction).orElse(null);
+    if (own == null || own.entering() || !ownFace(own, direction)) {
       return OptionalDouble.empty();
     }
-    double out = own.get(0).distance();
-    List<Rays.Hit> wood = mortised.rays().hits(from, direction);
-    if (wood.isEmpty()) {
+    Rays.Hit wood = mortised.rays().first(from, direction).orElse(null);
+    if (wood == null) {
       return OptionalDouble.empty();
     }
-    Rays.Hit first = wood.get(0);
-    if (!first.entering()) {
-      return OptionalDouble.of(-out);
+    if (!wood.entering()) {
+      return OptionalDouble.of(-own.distance());
     }
-    boolean ownWall = mortised.mesh().origin(first.face()).equals(joint.plan().pointer());
-    return ownWall && first.distance() - out <= FAR
-        ? OptionalDouble.of(first.distance() - out)
-        : OptionalDouble.empty();
+    double gap = wood.distance() - own.distance();
+    boolean ownWall = mortised.mesh().origin(wood.face()).equals(joint.plan().pointer());
+    return ownWall && gap <= FAR ? OptionalDouble.of(gap) : OptionalDouble.empty();
   }
 
   private boolean ownFace(Rays.Hit hit, Vec3 direction) {

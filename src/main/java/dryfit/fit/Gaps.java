@@ -151,19 +151,19 @@ final class Gaps {
   /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
   private OptionalDouble measure(Vec3 from, Vec3 direction) {
     // What is met first says which side of the surface the place is on: a way out, or a way in.
-    List<Rays.Hit> own = tenoned.rays().hits(from, direction);
-    if (own.isEmpty() || own.get(0).entering() || !ownFace(own.get(0), direction)) {
+    Rays.Hit own = tenoned.rays().first(from, direction).orElse(null);
+    if (own == null || own.entering() || !ownFace(own, direction)) {
       return OptionalDouble.empty();
     }
-    double out = own.get(0).distance();
-    List<Rays.Hit> wood = mortised.rays().hits(from, direction);
-    if (!wood.isEmpty() && !wood.get(0).entering()) {
-      return OptionalDouble.of(-out);
-    }
-    if (wood.isEmpty() || wood.get(0).distance() - out > FAR || !ownWall(wood.get(0))) {
+    Rays.Hit wood = mortised.rays().first(from, direction).orElse(null);
+    if (wood == null) {
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(wood.get(0).distance() - out);
+    if (!wood.entering()) {
+      return OptionalDouble.of(-own.distance());
+    }
+    double gap = wood.distance() - own.distance();
+    return gap <= FAR && ownWall(wood) ? OptionalDouble.of(gap) : OptionalDouble.empty();
   }
 
   /**

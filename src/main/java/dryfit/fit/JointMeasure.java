@@ -64,13 +64,13 @@ final class JointMeasure {
     if (joint.tenons().isEmpty()) {
       return 0;
     }
-    List<Rays.Hit> hits = mortised.rays().hits(joint.tenons().get(0).at(), joint.entry());
+    Rays.Hit hit = mortised.rays().first(joint.tenons().get(0).at(), joint.entry()).orElse(null);
     boolean own =
-        !hits.isEmpty()
-            && hits.get(0).entering()
-            && mortised.mesh().origin(hits.get(0).face()).equals(joint.plan().pointer());
+        hit != null
+            && hit.entering()
+            && mortised.mesh().origin(hit.face()).equals(joint.plan().pointer());
     if (own) {
-      return hits.get(0).distance();
+      return hit.distance();
     }
     double beyond = joint.through() ? -joint.plan().proud() : joint.plan().fit().bottom();
     return joint.length() + beyond;

@@ -30,6 +30,12 @@ final class ShoulderGap {
 
   private static final double FAR = 25;
 
+  /**
+   * A look that leaves the part through a face more than about 73 degrees off its way leaves it at
+   * the side, as where a turned part is thinner at its shoulder than behind it.
+   */
+  private static final double SIDE = 0.3;
+
   private static final Set<Kind> HAVE_SHOULDERS =
       EnumSet.of(
           Kind.MORTISE_AND_TENON, Kind.ROUND_TENON, Kind.LOOSE_TENON, Kind.DOWELS, Kind.BRIDLE);
@@ -127,17 +133,16 @@ final class ShoulderGap {
     if (overTheMortise) {
       return;
     }
-    List<Rays.Hit> own = tenoned.rays().hits(from, out);
-    if (own.isEmpty() || own.get(0).entering()) {
+    Rays.Hit own = tenoned.rays().first(from, out).orElse(null);
+    if (own == null || own.entering() || tenoned.mesh().normal(own.face()).dot(out) < SIDE) {
       return;
     }
-    List<Rays.Hit> face = mortised.rays().hits(from, out);
-    double shoulder = own.get(0).distance();
-    boolean isTenon = shoulder > BEHIND + FAR;
-    boolean inWood = !face.isEmpty() && !face.get(0).entering();
-    if (face.isEmpty() || inWood || isTenon || face.get(0).distance() - shoulder > FAR) {
+    Rays.Hit face = mortised.rays().first(from, out).orElse(null);
+    boolean isTenon = own.distance() > BEHIND + FAR;
+    boolean inWood = face != null && !face.entering();
+    if (face == null || inWood || isTenon || face.distance() - own.distance() > FAR) {
       return;
     }
-    found.add(new Sample(face.get(0).distance() - shoulder, onMouth));
+    found.add(new Sample(face.distance() - own.distance(), onMouth));
   }
 }

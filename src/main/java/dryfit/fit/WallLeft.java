@@ -53,9 +53,8 @@ record WallLeft(List<Thinnest> thinnest) {
               mesh.point(mesh.corner(t, 0)),
               mesh.point(mesh.corner(t, 1)),
               mesh.point(mesh.corner(t, 2)));
-      Vec3 area = corners.get(1).minus(corners.get(0)).cross(corners.get(2).minus(corners.get(0)));
-      Vec3 n = area.times(1 / area.length());
-      if (joint.isOpenTo(n)) {
+      Vec3 n = mesh.normal(mesh.faceOf(t));
+      if (n.length() == 0 || joint.isOpenTo(n)) {
         continue;
       }
       String face = Assembly.facing(n, joint.at());

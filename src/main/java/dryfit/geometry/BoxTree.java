@@ -1,6 +1,7 @@
 package dryfit.geometry;
 
 import java.util.Arrays;
+import java.util.function.DoubleSupplier;
 import java.util.function.IntConsumer;
 
 /**
@@ -91,17 +92,21 @@ final class BoxTree {
     }
   }
 
-  /** Calls {@code sink} with every box that the ray may meet, and with some that it does not. */
-  void along(Vec3 origin, Vec3 direction, IntConsumer sink) {
+  /**
+   * Calls {@code sink} with every box that the ray may meet, and with some that it does not.
+   *
+   * @param bound how far along the ray there is something to look for; may shrink on the way
+   */
+  void along(Vec3 origin, Vec3 direction, DoubleSupplier bound, IntConsumer sink) {
     if (order.length > 0) {
       double[] o = {origin.x(), origin.y(), origin.z()};
-      double[] d = {direction.x(), direction.y(), direction.z()};
-      visit(0, o, d, sink);
+      double[] per = {1 / direction.x(), 1 / direction.y(), 1 / direction.z()};
+      visit(0, o, per, bound, sink);
     }
   }
 
-  private void visit(int node, double[] o, double[] d, IntConsumer sink) {
-    if (from[node] == to[node] || !meets(node, o, d)) {
+  private void visit(int node, double[] o, double[] per, DoubleSupplier bound, IntConsumer sink) {
+    if (from[node] == to[node] || !meets(node, o, per, bound.getAsDouble())) {
       return;
     }
     if (2 * node + 2 >= from.length) {
@@ -110,23 +115,26 @@ final class BoxTree {
       }
       return;
     }
-    visit(2 * node + 1, o, d, sink);
-    visit(2 * node + 2, o, d, sink);
+    visit(2 * node + 1, o, per, bound, sink);
+    visit(2 * node + 2, o, per, bound, sink);
   }
 
-  private boolean meets(int node, double[] o, double[] d) {
+  /**
+   * @param per one over each component of the direction: infinite where it does not move
+   */
+  private boolean meets(int node, double[] o, double[] per, double bound) {
     double near = 0;
-    double far = Double.POSITIVE_INFINITY;
+    double far = bound;
     for (int axis = 0; axis < 3; axis++) {
       double low = nodes[6 * node + axis] - o[axis];
       double high = nodes[6 * node + axis + 3] - o[axis];
-      if (d[axis] == 0) {
+      if (Double.isInfinite(per[axis])) {
         if (low > 0 || high < 0) {
           return false;
         }
       } else {
-        double s = low / d[axis];
-        double t = high / d[axis];
+        double s = low * per[axis];
+        double t = high * per[axis];
         near = Math.max(near, Math.min(s, t));
         far = Math.min(far, Math.max(s, t));
       }

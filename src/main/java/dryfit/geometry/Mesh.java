@@ -107,6 +107,24 @@ public final class Mesh {
     return copy(faces[face]);
   }
 
+  /**
+   * Which way a face looks, a unit vector; zero if it has no area. Of all its corners (Newell's
+   * method), for one triangle of it may be a sliver that looks wherever rounding has turned it.
+   */
+  public Vec3 normal(int face) {
+    Vec3 twice = Vec3.ZERO;
+    Vec3 base = point(faces[face][0][0]);
+    for (int[] loop : faces[face]) {
+      Vec3 last = point(loop[loop.length - 1]).minus(base);
+      for (int corner : loop) {
+        Vec3 next = point(corner).minus(base);
+        twice = twice.plus(last.cross(next));
+        last = next;
+      }
+    }
+    return twice.length() > 0 ? twice.unit() : Vec3.ZERO;
+  }
+
   /** The JSON pointer of what made this face. */
   public String origin(int face) {
     return origins.get(originOfFace[face]);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Straight looks into a closed mesh: where a ray enters and leaves it, and whether a point is
@@ -65,16 +66,86 @@ public final class Rays {
     return localHits(frame.local(origin), frame.localDirection(direction));
   }
 
-  private List<Hit> localHits(Vec3 origin, Vec3 direction) {
+  /**
+   * The nearest place where a ray meets the surface, as the first of {@link #hits}, but without
+   * looking farther.
+   *
+   * @param direction a unit direction
+   */
+  public Optional<Hit> first(Vec3 origin, Vec3 direction) {
+    Vec3 from = frame.local(origin);
+    Vec3 way = frame.localDirection(direction);
+    Nearest nearest = new Nearest(way);
+    for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
+      nearest.look(aside(from, way, attempt));
+      if (nearest.isClear()) {
+        break;
+      }
+    }
+    return Optional.ofNullable(nearest.hit);
+  }
+
+  /** The origin of an attempt: the first is where it was asked for. */
+  private static Vec3 aside(Vec3 origin, Vec3 direction, int attempt) {
+    if (attempt == 0) {
+      return origin;
+    }
     Vec3 side = Math.abs(direction.x()) < 0.6 ? Vec3.RIGHT : Vec3.BACK;
     Vec3 u = side.across(direction).unit();
     Vec3 v = direction.cross(u);
+    double aside = attempt * Tolerances.sliver();
+    double angle = attempt * GOLDEN_ANGLE;
+    return origin.plus(u.times(aside * Math.cos(angle))).plus(v.times(aside * Math.sin(angle)));
+  }
+
+  /** Looks for the nearest surface; what is farther than the nearest yet found is passed over. */
+  private final class Nearest {
+    private final Vec3 direction;
+    private final List<Hit> hits = new ArrayList<>(4);
+    private Hit hit;
+    private double unclear;
+    private double bound;
+
+    Nearest(Vec3 direction) {
+      this.direction = direction;
+    }
+
+    void look(Vec3 from) {
+      hits.clear();
+      hit = null;
+      unclear = Double.POSITIVE_INFINITY;
+      bound = Double.POSITIVE_INFINITY;
+      tree.along(from, direction, () -> bound, triangle -> meet(triangle, from));
+    }
+
+    private void meet(int triangle, Vec3 from) {
+      int before = hits.size();
+      boolean clear = facets.meet(triangle, from, direction, hits);
+      if (hits.size() > before) {
+        Hit found = hits.get(before);
+        bound = Math.min(bound, found.distance() + Tolerances.sliver());
+        boolean nearer =
+            hit == null
+                || found.distance() < hit.distance()
+                || (found.distance() == hit.distance() && found.face() < hit.face());
+        hit = nearer ? found : hit;
+        unclear = clear ? unclear : Math.min(unclear, found.distance());
+      }
+    }
+
+    /** Whether the ray does not meet an edge there, and only goes in there or only out. */
+    boolean isClear() {
+      return hit == null
+          || (unclear > bound
+              && hits.stream()
+                  .allMatch(h -> h.distance() > bound || h.entering() == hit.entering()));
+    }
+  }
+
+  private List<Hit> localHits(Vec3 origin, Vec3 direction) {
     List<Hit> hits = new ArrayList<>();
     for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
-      double aside = attempt * Tolerances.sliver();
-      double angle = attempt * GOLDEN_ANGLE;
-      Vec3 from =
-          origin.plus(u.times(aside * Math.cos(angle))).plus(v.times(aside * Math.sin(angle)));
+      Vec3 from = aside(origin, direction, attempt);
       hits.clear();
       boolean clear = cast(from, direction, hits);
       if (clear && alternate(hits)) {
@@ -86,14 +157,16 @@ public final class Rays {
 
   /** Whether the point is inside. On the surface, either answer may come. */
   public boolean inside(Vec3 point) {
-    List<Hit> hits = hits(point, ODD_WAY);
-    return !hits.isEmpty() && !hits.get(0).entering();
+    return first(point, ODD_WAY).filter(hit -> !hit.entering()).isPresent();
   }
 
   private boolean cast(Vec3 from, Vec3 direction, List<Hit> hits) {
     boolean[] clear = {true};
     tree.along(
-        from, direction, triangle -> clear[0] &= facets.meet(triangle, from, direction, hits));
+        from,
+        direction,
+        () -> Double.POSITIVE_INFINITY,
+        triangle -> clear[0] &= facets.meet(triangle, from, direction, hits));
     hits.sort(Comparator.comparingDouble(Hit::distance).thenComparingInt(Hit::face));
     dropRepeats(hits);
     return clear[0];

@@ -82,6 +82,16 @@ public final class Tolerances {
   }
 
   /**
+   * Parts that move at the same time may drift apart sideways by this share of their way and still
+   * go along one line: {@link #contact} over 100 mm, longer than the tenons of a chair. The middle
+   * line between two turned legs is found on their facets, so it is a little off the plane of the
+   * legs.
+   */
+  public static double drift() {
+    return contact() / 100;
+  }
+
+  /**
    * Corners that a boolean operation made nearer than this to each other, or to an edge, are one.
    * The operation decides sides to 1e-8 mm; where planes cross at a slant that grows a thousandfold
    * along the cut. Smaller, and cracks stay open; larger, and the float step of an STL file is met.

@@ -160,12 +160,29 @@ final class Hull {
       x[i] = w.dot(u);
       y[i] = w.dot(v);
     }
-    flat.sort(Comparator.<Integer>comparingDouble(i -> x[i]).thenComparingDouble(i -> y[i]));
+    sortByColumns(flat, x, y);
     int[] loop = new int[2 * flat.size() + 2];
     int n = chain(flat, loop, 0, x, y);
     java.util.Collections.reverse(flat);
     n = chain(flat, loop, n - 1, x, y) - 1;
     return n < 3 ? null : Arrays.copyOf(loop, n);
+  }
+
+  /**
+   * By x, and by y among points of one x. Points whose x differ by rounding alone are of one x, or
+   * the chain would begin in the middle of a side and lose its ends.
+   */
+  private static void sortByColumns(List<Integer> flat, double[] x, double[] y) {
+    flat.sort(Comparator.comparingDouble(i -> x[i]));
+    int from = 0;
+    while (from < flat.size()) {
+      int to = from + 1;
+      while (to < flat.size() && x[flat.get(to)] - x[flat.get(from)] <= Tolerances.sliver()) {
+        to++;
+      }
+      flat.subList(from, to).sort(Comparator.comparingDouble(i -> y[i]));
+      from = to;
+    }
   }
 
   /** Andrew's monotone chain over sorted points; those nearly in line are dropped. */

@@ -23,7 +23,7 @@ class WriteSolidsTest {
   private List<StlFile> written(boolean inPlace) {
     List<StlFile> files = new ArrayList<>();
     Exit exit =
-        new WriteSolids(folder, inPlace, StlFile.Form.BINARY)
+        new WriteSolids(folder, inPlace, SolidFormat.STL)
             .write(CHAIR, r -> files.add((StlFile) ((WrittenFiles.Finished<?>) r).file()));
     assertThat(exit).isEqualTo(Exit.FITS);
     return files;
@@ -54,7 +54,7 @@ class WriteSolidsTest {
   void whereNothingMayBeWrittenItSaysSoAndStops() throws IOException {
     Path file = Files.writeString(folder.resolve("taken"), "a file");
     List<WrittenFiles> results = new ArrayList<>();
-    Exit exit = new WriteSolids(file, false, StlFile.Form.BINARY).write(CHAIR, results::add);
+    Exit exit = new WriteSolids(file, false, SolidFormat.STL).write(CHAIR, results::add);
     assertThat(exit).isEqualTo(Exit.USAGE);
     assertThat(results).hasSize(1).first().isInstanceOf(WrittenFiles.Failed.class);
     assertThat(file).hasContent("a file");

@@ -80,4 +80,30 @@ class PanelFillerTest {
     assertThat(right.size().y()).isCloseTo(248, within(1e-3));
     assertThat(left.size().z()).isCloseTo(168, within(1e-3));
   }
+
+  @Test
+  void aPanelLiesInARingOfRailsThatLie() {
+    String seat =
+        SQUARE_LEGS
+            + ","
+            + FRONT_RAIL
+            + """
+            , "back-rail": { "form": "straight", "section": [60, 20],
+                "between": ["back-leg right", "back-leg left"], "top": 380, "outside": 5 },
+              "side-rail": { "form": "straight", "pair": true, "section": [60, 20],
+                "between": ["front-leg", "back-leg"], "top": 380, "outside": 5 },
+              "panel": { "form": "panel", "thickness": 10, "grain": [1, 0, 0],
+                "fills": ["front-rail", "front-leg right", "side-rail right", "back-leg right",
+                          "back-rail", "back-leg left", "side-rail left", "front-leg left"],
+                "groove": { "deep": 8, "gap": 2, "slack": 0.25 } }""";
+    var chair = chair(seat, "");
+    Box box = bounds(part(chair, "panel"));
+    Box rail = bounds(part(chair, "front-rail"));
+    Box side = bounds(part(chair, "side-rail", Hand.RIGHT));
+    // It reaches 8 - 2 = 6 into the inside faces of the rails, in the middle of their height.
+    assertThat(box.high().x()).isCloseTo(side.low().x() + 6, within(1e-3));
+    assertThat(box.low().y()).isCloseTo(rail.high().y() - 6, within(1e-3));
+    assertThat(box.low().z()).isCloseTo((rail.low().z() + rail.high().z()) / 2 - 5, within(1e-3));
+    assertThat(box.size().z()).isCloseTo(10, within(1e-3));
+  }
 }

@@ -51,7 +51,7 @@ class MainTest {
   void aChairThatFitsEndsWithZeroAndSaysSo() {
     Said said = run("fit", STOOL);
     assertThat(said.code()).isZero();
-    assertThat(said.lastLine()).startsWith("FITS: 8 joints seated");
+    assertThat(said.lastLine()).startsWith("FITS: 12 joints seated");
     assertThat(said.err()).isEmpty();
   }
 
@@ -59,8 +59,8 @@ class MainTest {
   void aChairThatGoesTogetherIsToldStepByStep() {
     Said said = run("assemble", STOOL);
     assertThat(said.code()).isZero();
-    assertThat(said.out()).contains("front frame");
-    assertThat(said.lastLine()).isEqualTo("GOES TOGETHER: in 8 steps");
+    assertThat(said.out()).contains("right side");
+    assertThat(said.lastLine()).isEqualTo("GOES TOGETHER: in 10 steps");
   }
 
   @Test
@@ -78,7 +78,7 @@ class MainTest {
   @Test
   void whatIsAllowedForBlanksIsAnOption() {
     Said said = run("boards", STOOL, "--allow", "1 in, 1/4 in, 0", "--csv");
-    assertThat(said.out()).contains("440.0,44.0,44.0,465.4,50.4,44.0");
+    assertThat(said.out()).contains("440.0,50.0,50.0,465.4,56.4,50.0");
     Said wrong = run("boards", STOOL, "--allow", "1 in");
     assertThat(wrong.code()).isEqualTo(2);
     assertThat(wrong.err()).contains("--allow needs three lengths");
@@ -93,7 +93,7 @@ class MainTest {
 
   @Test
   void tenonsThatMeetInALegDoNotFit() throws IOException {
-    String file = changed("\"width\": 44, \"length\": 16", "\"width\": 44, \"length\": 34");
+    String file = changed("\"width\": 38, \"length\": 25", "\"width\": 38, \"length\": 38");
     Said said = run("fit", file);
     assertThat(said.code()).isEqualTo(4);
     assertThat(said.lastLine()).startsWith("DOES NOT FIT: ");
@@ -143,12 +143,12 @@ class MainTest {
 
   @Test
   void lengthsComeInTheUnitAskedFor() {
-    // 18 mm of mortise is 0.7087 in: 45/64 = 0.7031 with 0.006 over, 11/16 with 0.021 over.
-    assertThat(run("fit", STOOL).out()).contains("depth     18.0 mm");
-    assertThat(run("fit", STOOL, "--units", "in").out()).contains("45/64 in (+0.006)");
+    // 6.9 mm of wall is 0.2717 in: 17/64 = 0.2656 with 0.006 over, 1/4 with 0.022 over.
+    assertThat(run("fit", STOOL).out()).contains("wall      6.9 mm");
+    assertThat(run("fit", STOOL, "--units", "in").out()).contains("17/64 in (+0.006)");
     assertThat(run("fit", STOOL, "--units", "in", "--fractions", "16").out())
-        .contains("11/16 in (+0.021)");
-    assertThat(run("fit", STOOL, "--units", "in", "--decimals").out()).contains("0.709 in");
+        .contains("1/4 in (+0.022)");
+    assertThat(run("fit", STOOL, "--units", "in", "--decimals").out()).contains("0.272 in");
   }
 
   @ParameterizedTest
@@ -162,6 +162,10 @@ class MainTest {
         "fit models/low-stool.json --fractions 7",
         "fit models/low-stool.json --kernel wood",
         "fit models/low-stool.json extra",
+        "jigs models/low-stool.json --kind hammer",
+        "jigs models/low-stool.json --joint nowhere",
+        "solids models/low-stool.json --format obj",
+        "solids models/low-stool.json --format 3mf --ascii",
         "picture models/low-stool.json --view sideways",
         "picture models/low-stool.json --size 12",
         "picture models/low-stool.json --size 99999x3"
@@ -182,7 +186,7 @@ class MainTest {
         .singleElement()
         .asString()
         .isEqualTo(
-            "second opinion: jcsg agrees with exact on the volume, shells and holes of all 9"
+            "second opinion: jcsg agrees with exact on the volume, shells and holes of all 11"
                 + " parts");
     assertThat(run("fit", STOOL, "--second-opinion", "--kernel", "jcsg").err())
         .startsWith("second opinion: exact agrees with jcsg");
@@ -194,7 +198,7 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps"})
+  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps", "jigs"})
   void helpIsThereForEveryCommandWithinEightyColumns(String command) {
     Said said = command.isEmpty() ? run("--help") : run(command, "--help");
     assertThat(said.code()).isZero();
@@ -232,12 +236,47 @@ class MainTest {
     Said said = run("solids", STOOL, "--to", folder.toString());
     assertThat(said.code()).isZero();
     assertThat(said.out())
-        .contains("front-leg-left.stl  440.0 x 44.0 x 44.0 mm  (17.32 x 1.73 x 1.73 in)")
+        .contains("front-leg-left.stl  440.0 x 50.0 x 50.0 mm  (17.32 x 1.97 x 1.97 in)")
         .contains("assembled.stl");
     try (Stream<Path> files = Files.list(folder)) {
-      assertThat(files).hasSize(10).allMatch(f -> f.toString().endsWith(".stl"));
+      assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(".stl"));
     }
-    assertThat(said.out().lines()).hasSize(10);
+    assertThat(said.out().lines()).hasSize(12);
+  }
+
+  @Test
+  void solidsComeInTheFormatAskedFor() throws IOException {
+    for (String[] format : new String[][] {{"3mf", ".3mf"}, {"gltf", ".glb"}}) {
+      Path to = folder.resolve(format[0]);
+      Said said = run("solids", STOOL, "--format", format[0], "--to", to.toString());
+      assertThat(said.code()).isZero();
+      try (Stream<Path> files = Files.list(to)) {
+        assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(format[1]));
+      }
+      assertThat(said.out()).contains("440.0 x 50.0 x 50.0 mm");
+    }
+  }
+
+  @Test
+  void jigsAreWrittenAsStlAndAs3mfAndWhatIsNotMadeIsExplained() {
+    Path to = folder.resolve("jigs");
+    Said said =
+        run(
+            "jigs",
+            STOOL,
+            "--joint",
+            "front rail to leg",
+            "--kind",
+            "depth-gauge",
+            "--to",
+            to.toString());
+    assertThat(said.code()).isZero();
+    assertThat(to.resolve("depth-gauge-front-rail-to-leg-right.stl")).isNotEmptyFile();
+    assertThat(to.resolve("depth-gauge-front-rail-to-leg-left.3mf")).isNotEmptyFile();
+    assertThat(said.out()).contains("the tongue is 27.00 mm along the hole");
+    Said none = run("jigs", STOOL, "--kind", "bevel-setter", "--to", to.toString());
+    assertThat(none.code()).isZero();
+    assertThat(none.out()).contains("not made: both angles are square");
   }
 
   @Test

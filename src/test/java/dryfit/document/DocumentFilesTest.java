@@ -55,6 +55,31 @@ class DocumentFilesTest {
   }
 
   @Test
+  void aNewFileMayBeReadByWhomANewFileUsuallyMay() throws IOException {
+    Path usual = Files.writeString(folder.resolve("usual.json"), "text");
+    Path saved = folder.resolve("saved.json");
+    DocumentWriter.save(saved, "text");
+    assertThat(Files.getPosixFilePermissions(saved))
+        .isEqualTo(Files.getPosixFilePermissions(usual));
+  }
+
+  @Test
+  void aLinkThatLeadsToNothingYetIsFollowed() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("chair.json"));
+    DocumentWriter.save(link, "text");
+    assertThat(Files.isSymbolicLink(link)).isTrue();
+    assertThat(Files.readString(folder.resolve("chair.json"))).isEqualTo("text");
+  }
+
+  @Test
+  void linksThatLeadRoundAreRefused() throws IOException {
+    Path one = folder.resolve("one.json");
+    Path two = Files.createSymbolicLink(folder.resolve("two.json"), one);
+    Files.createSymbolicLink(one, two);
+    assertThatThrownBy(() -> DocumentWriter.save(one, "text")).isInstanceOf(IOException.class);
+  }
+
+  @Test
   void aFileThatIsAbsentIsAProblemWithoutALine() {
     Problem problem = problem(folder.resolve("none.json"));
     assertThat(problem.code()).isEqualTo("no-file");

@@ -37,6 +37,18 @@ class DocumentTest {
     assertThat(design.dimensions().get(0).value().value()).isEqualTo(450);
   }
 
+  /** 14 times 25.4 is worked out a last bit below what "14 in" is read as. */
+  @Test
+  void aLimitReachedInAnotherWayIsWithinTheRange() {
+    Document lower =
+        ((Reading.Accepted<Document>) document.edited("/dimensions/seatTop/from", "\"14 in\""))
+            .value();
+    assertThat(lower.edited("/dimensions/seatTop/value", "\"14 * 1 in\""))
+        .isInstanceOf(Reading.Accepted.class);
+    assertThat(lower.edited("/dimensions/seatTop/value", "\"13.999 in\""))
+        .isInstanceOf(Reading.Refused.class);
+  }
+
   @Test
   void refusesAChangeThatMakesItUnsound() {
     Reading<Document> edited = document.edited("/dimensions/seatTop/value", "500");

@@ -4,55 +4,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfit.timber.Species;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.MatchResult;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Every example on the page that explains the format is read, and held against the schema. */
 class FormatPageTest {
-  private static final Path PAGE = Path.of("models", "FORMAT.md");
-  private static final Pattern BLOCK = Pattern.compile("(?ms)^```json (\\w+)\\n(.*?)^```");
+  private static final Path PAGE = FormatPage.PAGE;
 
-  /** An example and where it belongs: a whole document, or pieces for one of its objects. */
-  record Example(String where, String text) {}
-
-  private static List<Example> examples() throws IOException {
-    return BLOCK
-        .matcher(Files.readString(PAGE))
-        .results()
-        .map((MatchResult found) -> new Example(found.group(1), found.group(2)))
-        .toList();
-  }
-
-  private static String stool() throws IOException {
-    return examples().get(0).text();
-  }
-
-  static Stream<String> documents() throws IOException {
-    String stool = stool();
-    return examples().stream().map(example -> whole(example, stool));
-  }
-
-  private static String whole(Example example, String stool) {
-    if (example.where().equals("document")) {
-      return example.text();
-    }
-    String opening = example.where().equals("top") ? "{\n" : "  \"" + example.where() + "\": {\n";
-    assertThat(stool).contains(opening);
-    int at = stool.indexOf(opening) + opening.length();
-    return stool.substring(0, at) + example.text().stripTrailing() + ",\n" + stool.substring(at);
+  static List<String> documents() throws IOException {
+    return FormatPage.documents();
   }
 
   @Test
   void thePageHasExamplesForEachPlace() throws IOException {
-    assertThat(examples())
-        .extracting(Example::where)
+    assertThat(FormatPage.examples())
+        .extracting(FormatPage.Example::where)
         .contains("document", "dimensions", "parts", "joints", "variants", "top");
     assertThat(Files.readString(PAGE)).doesNotContain("```json\n");
   }
@@ -67,6 +44,29 @@ class FormatPageTest {
   @MethodSource("documents")
   void everyExampleFollowsTheSchema(String document) {
     assertThat(SchemaTest.errors(document)).isEmpty();
+  }
+
+  @Test
+  void everyKeyOfTheSchemaStandsInAnExample() throws IOException {
+    JsonMapper mapper = new JsonMapper();
+    Set<String> written = new TreeSet<>();
+    documents().forEach(text -> addKeys(mapper.readTree(text), written));
+    Set<String> allowed = new TreeSet<>();
+    try (InputStream in = getClass().getResourceAsStream("/dryfit/chair-1.schema.json")) {
+      addProperties(mapper.readTree(in), allowed);
+    }
+    assertThat(allowed).hasSizeGreaterThan(100);
+    assertThat(written).containsAll(allowed);
+  }
+
+  private static void addKeys(JsonNode node, Set<String> to) {
+    to.addAll(node.propertyNames());
+    node.forEach(inner -> addKeys(inner, to));
+  }
+
+  private static void addProperties(JsonNode schema, Set<String> to) {
+    to.addAll(schema.path("properties").propertyNames());
+    schema.forEach(inner -> addProperties(inner, to));
   }
 
   @Test

@@ -45,6 +45,26 @@ class JointKindsFitTest {
     assertThat(gap.greatest().orElseThrow()).isEqualTo(size, GRID);
   }
 
+  /** A turned rail that swells by 20 mm over 100 behind shoulders that sit all round. */
+  @Test
+  void whatSwellsBehindAShoulderDoesNotOpenIt() {
+    JointFit joint =
+        right(
+            Fitted.of(
+                """
+                { "format": "dryfit-chair/1", "name": "Swelling", "about": "Demo data.",
+                  "unit": "mm", "timber": "ash-white",
+                  "parts": {
+                    "leg": { "form": "straight", "pair": true, "section": [40, 40],
+                      "from": [120, 0, 0], "to": [120, 0, 400] },
+                    "rail": { "form": "turned", "between": ["leg right", "leg left"],
+                      "middle": 330, "diameters": [ [0, 20], [100, 40], [200, 20] ] } },
+                  "joints": { "it": { "tenon": "rail both", "into": "leg", "kind": "round-tenon",
+                    "diameter": 14, "length": 20 } } }
+                """));
+    is(joint.shoulder(), 0);
+  }
+
   @Test
   void twinTenonsKeepWoodBetweenThem() {
     FitReport report =

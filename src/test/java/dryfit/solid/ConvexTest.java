@@ -103,6 +103,21 @@ class ConvexTest {
   }
 
   @Test
+  void hullOfPointsInLineButForRoundingIsTheBoxTheySpan() {
+    List<Vec3> points = new ArrayList<>();
+    for (double y : new double[] {-3.175, -6.35, -47.625, -50.8}) {
+      for (double x : new double[] {738.98125, 740.56875, 783.43125, 785.01875}) {
+        boolean rounded = y < -40 && x > 760;
+        points.add(new Vec3(-x, y, rounded ? -14.525000000000002 : -14.524999999999999));
+        points.add(new Vec3(-x, y, rounded ? 14.524999999999977 : 14.525000000000006));
+      }
+    }
+    Convex box = Convex.hull(points);
+    assertThat(box.pointCount()).isEqualTo(8);
+    assertThat(box.volume()).isCloseTo(46.0375 * 47.625 * 29.05, within(1e-6));
+  }
+
+  @Test
   void hullOfTheSolidsOfPlatoHasTheirVolumes() {
     double g = (1 + Math.sqrt(5)) / 2;
     List<Vec3> icosahedron = new ArrayList<>();

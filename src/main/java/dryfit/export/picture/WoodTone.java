@@ -9,10 +9,10 @@ package dryfit.export.picture;
  * @param figure how strongly the growth rings show, 0 to 1
  * @param ring distance between rings, mm
  */
-record WoodTone(double red, double green, double blue, double figure, double ring) {
+public record WoodTone(double red, double green, double blue, double figure, double ring) {
 
   /** The tone for a species key of a document; a plain light wood for one that is not known. */
-  static WoodTone of(String timber) {
+  public static WoodTone of(String timber) {
     String wood = timber.contains("-") ? timber.substring(0, timber.indexOf('-')) : timber;
     return switch (wood) {
       case "ash" -> tone(0xEAD6B0, 0.20, 5.5);

@@ -74,7 +74,7 @@ final class Together {
       for (int k = 0; k < n; k++) {
         left += loop[k] * rates[k];
       }
-      if (Math.abs(left) > Tolerances.parallel()) {
+      if (Math.abs(left) > Tolerances.drift()) {
         return Optional.empty();
       }
     }
@@ -158,7 +158,7 @@ final class Together {
       Vec3 speed = fastest > 0 ? speeds[i].minus(still).times(1 / fastest) : Vec3.ZERO;
       Flight flight =
           flights.stream()
-              .filter(f -> f.speed().distance(speed) <= Tolerances.parallel())
+              .filter(f -> f.speed().distance(speed) <= Tolerances.drift())
               .findFirst()
               .orElse(null);
       if (flight == null) {

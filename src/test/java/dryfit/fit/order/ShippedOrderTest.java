@@ -3,8 +3,14 @@ package dryfit.fit.order;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfit.build.Chair;
+import dryfit.build.ChairBuilder;
 import dryfit.build.Part;
+import dryfit.document.Design;
+import dryfit.document.Document;
+import dryfit.document.DocumentReader;
+import dryfit.document.Reading;
 import dryfit.fit.Fitted;
+import dryfit.solid.exact.ExactKernel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,11 +29,34 @@ class ShippedOrderTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"low-stool", "harbour-armchair", "orchard-side-chair", "kiln-stool"})
+  @ValueSource(
+      strings = {
+        "low-stool",
+        "harbour-armchair",
+        "orchard-side-chair",
+        "kiln-stool",
+        "lantern-side-chair",
+        "millrace-armchair",
+        "ferry-ladder-back",
+        "weir-settee"
+      })
   void everyStepCanBeRehearsed(String model) throws IOException {
     Assembling order = order(model);
     assertThat(order.possible()).isTrue();
     assertThat(Rehearsal.problems(order)).isEmpty();
+  }
+
+  @Test
+  void legsThatAreNotInOnePlaneDoNotCloseOnTheStretcherBetweenThem() throws IOException {
+    Path model = Path.of("models/millrace-armchair.json");
+    Document document = ((Reading.Accepted<Document>) DocumentReader.read(model)).value();
+    Design askew = ((Reading.Accepted<Design>) document.design("legs askew")).value();
+    Chair chair = ((Reading.Accepted<Chair>) ChairBuilder.build(askew, new ExactKernel())).value();
+    Assembling order = Assembling.of(chair);
+    assertThat(order.stuck()).hasSize(1);
+    assertThat(order.stuck().get(0).parts().stream().map(i -> chair.parts().get(i).name()))
+        .contains("front-leg", "back-leg", "side-stretcher", "seat")
+        .doesNotContain("post", "crest", "arm");
   }
 
   @Test

@@ -1,0 +1,97 @@
+package dryfit.app;
+
+import dryfit.app.OpenChair.Opened;
+import dryfit.app.OpenChair.Ready;
+import dryfit.app.OpenChair.Refused;
+import dryfit.build.Shelf;
+import dryfit.document.Design;
+import dryfit.document.Problem;
+import dryfit.export.SafeFile;
+import dryfit.export.UnsoundFile;
+import dryfit.fit.DryFit;
+import dryfit.fit.compare.Comparison;
+import dryfit.fit.compare.Comparison.Side;
+import dryfit.solid.Kernel;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Lays several chairs side by side. */
+public final class CompareChairs {
+  private CompareChairs() {}
+
+  /** A chair that is asked for: a file and one of its variants. */
+  public record Wanted(Path file, String variant) {}
+
+  /** What comes of it. */
+  public sealed interface Outcome {}
+
+  /** All of them could be built. */
+  public record Compared(Comparison comparison) implements Outcome {}
+
+  /** One of them could not: what kept it, and the code to end with. */
+  public record NotAll(List<Problem> problems, Exit exit) implements Outcome {
+    public NotAll {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * Builds, fits and compares.
+   *
+   * @param wanted at least one; the first is what the others are held against
+   */
+  public static Outcome of(List<Wanted> wanted, Kernel kernel) {
+    Shelf shelf = new Shelf(kernel);
+    List<Side> sides = new ArrayList<>();
+    for (Wanted w : wanted) {
+      Opened opened = OpenChair.open(w.file(), w.variant(), shelf);
+      if (opened instanceof Refused refused) {
+        return new NotAll(refused.problems(), refused.exit());
+      }
+      sides.add(new Side(name(w, wanted), DryFit.of(((Ready) opened).chair())));
+    }
+    return new Compared(Comparison.of(sides));
+  }
+
+  /**
+   * Which chairs are meant: with one variant of one file, it is held against the chair as drawn.
+   */
+  public static List<Wanted> wanted(Path file, List<String> variants, List<Path> others) {
+    Map<Wanted, Boolean> all = new LinkedHashMap<>();
+    if (others.isEmpty() && variants.size() < 2 || variants.isEmpty()) {
+      all.put(new Wanted(file, Design.AS_DRAWN), true);
+    }
+    variants.forEach(v -> all.put(new Wanted(file, v), true));
+    others.forEach(o -> all.put(new Wanted(o, Design.AS_DRAWN), true));
+    return List.copyOf(all.keySet());
+  }
+
+  private static String name(Wanted w, List<Wanted> all) {
+    boolean oneFile = all.stream().allMatch(o -> o.file().equals(w.file()));
+    return oneFile ? w.variant() : w.file().getFileName() + ", " + w.variant();
+  }
+
+  /** Writes a page or a picture of it, whole or not at all. */
+  public static WrittenFiles write(byte[] bytes, Path path) {
+    try {
+      SafeFile.write(
+          path,
+          bytes,
+          readBack -> {
+            if (!Arrays.equals(bytes, readBack)) {
+              throw new UnsoundFile("the file reads back differently");
+            }
+          });
+      return new WrittenFiles.Finished<>(path);
+    } catch (IOException e) {
+      return WrittenFiles.Failed.of(path, e);
+    } catch (UnsoundFile e) {
+      return WrittenFiles.Failed.of(path, e);
+    }
+  }
+}

@@ -1,0 +1,37 @@
+package dryfit.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.ServiceLoader;
+
+/**
+ * Whoever can open the window. The terminal asks for one without knowing the window; the window
+ * names itself in {@code META-INF/services}.
+ */
+public interface WindowStart {
+
+  /** What comes of it, once the window is closed again. */
+  sealed interface Ended {
+    /** It was opened, used and closed. */
+    record Closed() implements Ended {}
+
+    /**
+     * It could not be opened.
+     *
+     * @param why one sentence for the maker
+     */
+    record NoScreen(String why) implements Ended {}
+  }
+
+  /**
+   * Opens the window and comes back when it is closed.
+   *
+   * @param file the chair to open; without one the window offers some
+   */
+  Ended open(Optional<Path> file);
+
+  /** The one this program was packed with, if any. */
+  static Optional<WindowStart> find() {
+    return ServiceLoader.load(WindowStart.class).findFirst();
+  }
+}

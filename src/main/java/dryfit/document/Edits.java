@@ -1,0 +1,104 @@
+package dryfit.document;
+
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/**
+ * What a maker changes in a document without writing JSON. Each gives the changed document, in
+ * which every letter that is not about the change is as it was; or, if the change would make it
+ * unsound, why.
+ */
+public final class Edits {
+  private static final Pattern JSON_NUMBER =
+      Pattern.compile("-?(?:0|[1-9]\\d*)(?:\\.\\d+)?(?:[eE][+-]?\\d+)?");
+
+  private Edits() {}
+
+  /**
+   * Gives a dimension another value, where the value now in force is written: in the variant if the
+   * variant has one of its own, otherwise in the chair as drawn.
+   *
+   * @param variant one of the document's, or {@link Design#AS_DRAWN}
+   * @param entry as a maker writes it: {@code 440}, {@code 17 3/8 in}, {@code seatTop + 220}
+   */
+  public static Reading<Document> dimension(
+      Document document, String variant, String name, String entry) {
+    String own = Json.pointer(Json.pointer("/variants", variant), name);
+    if (!variant.equals(Design.AS_DRAWN) && document.has(own)) {
+      return document.edited(own, value(entry));
+    }
+    String drawn = Json.pointer("/dimensions", name);
+    if (!document.has(drawn)) {
+      return absent(document, "/dimensions", name, "a dimension");
+    }
+    String inner = drawn + "/value";
+    return document.edited(document.has(inner) ? inner : drawn, value(entry));
+  }
+
+  /** Gives a dimension a value that holds in one variant only. */
+  public static Reading<Document> dimensionIn(
+      Document document, String variant, String name, String entry) {
+    String holder = Json.pointer("/variants", variant);
+    if (!document.has(holder)) {
+      return absent(document, "/variants", variant, "a variant of this chair");
+    }
+    String own = Json.pointer(holder, name);
+    return document.has(own)
+        ? document.edited(own, value(entry))
+        : document.added(holder, name, value(entry));
+  }
+
+  /**
+   * Adds a variant that does not differ yet.
+   *
+   * @param note may be empty
+   */
+  public static Reading<Document> variant(Document document, String name, String note) {
+    String variant = note.isBlank() ? "{}" : "{ \"note\": " + DocumentWriter.quoted(note) + " }";
+    return document.has("/variants")
+        ? document.added("/variants", name, variant)
+        : document.added(
+            "", "variants", "{ " + DocumentWriter.quoted(name) + ": " + variant + " }");
+  }
+
+  /**
+   * Accepts a finding.
+   *
+   * @param joint name of the joint it is about, as in the document; may be empty
+   * @param part name of the part, likewise
+   * @param because why; it must say something
+   */
+  public static Reading<Document> waiver(
+      Document document, String check, String joint, String part, String because) {
+    StringBuilder waiver = new StringBuilder("{ \"check\": ").append(DocumentWriter.quoted(check));
+    if (!joint.isEmpty()) {
+      waiver.append(", \"joint\": ").append(DocumentWriter.quoted(joint));
+    }
+    if (!part.isEmpty()) {
+      waiver.append(", \"part\": ").append(DocumentWriter.quoted(part));
+    }
+    waiver.append(", \"because\": ").append(DocumentWriter.quoted(because)).append(" }");
+    return document.has("/waived")
+        ? document.added("/waived", "", waiver.toString())
+        : document.added("", "waived", "[ " + waiver + " ]");
+  }
+
+  /** An entry as the JSON of a dimension. */
+  private static String value(String entry) {
+    String plain = entry.strip();
+    return JSON_NUMBER.matcher(plain).matches() ? plain : DocumentWriter.quoted(plain);
+  }
+
+  private static Reading<Document> absent(
+      Document document, String holder, String name, String what) {
+    Map<String, Json> known =
+        document.root().members().get(holder.substring(1)) instanceof Json.Obj object
+            ? object.members()
+            : Map.of();
+    Problems problems = new Problems(document.file());
+    Json.At at = new Json.At(holder, document.lineOf(holder), 0, 0);
+    problems.unknown("unknown-name", at, name, List.copyOf(known.keySet()), what);
+    return new Reading.Refused<>(problems.all());
+  }
+}

@@ -1,0 +1,47 @@
+package dryfit.export;
+
+import dryfit.fit.compare.Datum;
+import dryfit.measure.Angle;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** A figure of a chair in few characters. */
+final class DatumText {
+  private static final double BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4; // mm^3: 144 cubic inches
+  private static final double LITRE = 1e6; // mm^3
+
+  private DatumText() {}
+
+  static String of(Datum.Kind kind, double value, TextStyle style) {
+    if (!Double.isFinite(value)) {
+      return "not known";
+    }
+    return switch (kind) {
+      case LENGTH -> style.length(value);
+      case GAP -> style.gap(value);
+      case ANGLE -> Angle.degrees(value);
+      case MASS -> number("%.2f", value) + " kg";
+      case VOLUME ->
+          style.inches()
+              ? number("%.2f", value / BOARD_FOOT) + " bd ft"
+              : number("%.2f", value / LITRE) + " dm³";
+      case NUMBER -> number("%.3f", value);
+    };
+  }
+
+  /** A dash where there is none. */
+  static String of(Datum.Kind kind, OptionalDouble value, TextStyle style) {
+    return value.isPresent() ? of(kind, value.getAsDouble(), style) : "–";
+  }
+
+  /** With a sign before it, also where it is more. Lengths as decimals, for they are small. */
+  static String change(Datum.Kind kind, double by, TextStyle style) {
+    String text =
+        kind == Datum.Kind.LENGTH || kind == Datum.Kind.GAP ? style.gap(by) : of(kind, by, style);
+    return by > 0 ? "+" + text : text;
+  }
+
+  private static String number(String format, double value) {
+    return String.format(Locale.ROOT, format, value).replace('-', '−');
+  }
+}

@@ -1,0 +1,233 @@
+package dryfit.export;
+
+import static dryfit.export.JsonOut.NODES;
+
+import dryfit.document.Quantity;
+import dryfit.fit.compare.Datum;
+import dryfit.fit.compare.Sweep;
+import dryfit.fit.compare.Sweep.Point;
+import dryfit.fit.compare.Sweep.Range;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** A sweep as text, as JSON, and as a page of plots. */
+public final class SweepOut {
+  private static final int COLUMN = 13;
+
+  private final Sweep sweep;
+  private final TextStyle style;
+
+  private SweepOut(Sweep sweep, TextStyle style) {
+    this.sweep = sweep;
+    this.style = style;
+  }
+
+  /** A table of the steps and where the chair fits; the last line is the answer. */
+  public static String text(Sweep sweep, TextStyle style) {
+    return new SweepOut(sweep, style).text();
+  }
+
+  /** A page with a plot of every figure of the whole chair that changes, and the least wood. */
+  public static byte[] page(Sweep sweep, String chair, TextStyle style) {
+    return new SweepOut(sweep, style).page(chair).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Every figure at every step; millimetres and degrees. */
+  public static byte[] json(Sweep sweep) {
+    ObjectNode root = NODES.objectNode();
+    Datum.Kind kind = kind(sweep);
+    root.put("format", "dryfit-sweep/1");
+    root.put("variant", sweep.plan().variant());
+    root.put("dimension", sweep.plan().dimension());
+    root.put("unit", CompareJson.unit(kind));
+    ArrayNode ranges = root.putArray("fitsBetween");
+    for (Range r : sweep.ranges()) {
+      ObjectNode out = ranges.addObject();
+      out.set("from", CompareJson.value(kind, OptionalDouble.of(r.from())));
+      out.set("to", CompareJson.value(kind, OptionalDouble.of(r.to())));
+      out.put("below", r.below().orElse(null));
+      out.put("above", r.above().orElse(null));
+    }
+    ArrayNode points = root.putArray("points");
+    for (Point p : sweep.points()) {
+      ObjectNode out = points.addObject();
+      out.set("value", CompareJson.value(kind, OptionalDouble.of(p.value())));
+      out.put("fits", p.fits());
+      out.put("reason", p.reason().orElse(null));
+      out.put("stops", p.stops());
+      out.put("look", p.look());
+      ArrayNode figures = out.putArray("figures");
+      for (Datum d : p.data()) {
+        ObjectNode figure = figures.addObject();
+        figure.put("group", CompareJson.word(d.group()));
+        figure.put("subject", d.subject());
+        figure.put("what", d.what());
+        figure.put("unit", CompareJson.unit(d.kind()));
+        figure.set("value", CompareJson.value(d.kind(), OptionalDouble.of(d.value())));
+      }
+    }
+    return JsonOut.bytes(root);
+  }
+
+  private static Datum.Kind kind(Sweep sweep) {
+    return switch (sweep.plan().kind()) {
+      case LENGTH -> Datum.Kind.LENGTH;
+      case ANGLE -> Datum.Kind.ANGLE;
+      case NUMBER -> Datum.Kind.NUMBER;
+    };
+  }
+
+  private String value(double value) {
+    return sweep.plan().kind() == Quantity.Kind.LENGTH
+        ? style.gap(value)
+        : DatumText.of(kind(sweep), value, style);
+  }
+
+  private String text() {
+    StringBuilder out = new StringBuilder();
+    String head = String.format(java.util.Locale.ROOT, "%-13s", sweep.plan().dimension());
+    out.append(
+        style.bold(
+            head + right("") + right("stops") + right("look") + right("mass") + right("tips at")));
+    out.append('\n');
+    for (Point p : sweep.points()) {
+      String start = String.format(java.util.Locale.ROOT, "%-13s", value(p.value()));
+      String answer =
+          p.fits() ? style.green("fits") : style.red(p.data().isEmpty() ? "refused" : "no");
+      String bare = p.fits() ? "fits" : p.data().isEmpty() ? "refused" : "no";
+      out.append(start)
+          .append(" ".repeat(COLUMN - bare.length()))
+          .append(answer)
+          .append(right(Long.toString(p.stops())))
+          .append(right(Long.toString(p.look())))
+          .append(right(DatumText.of(Datum.Kind.MASS, whole(p, "mass"), style)))
+          .append(right(DatumText.of(Datum.Kind.ANGLE, tips(p), style)))
+          .append('\n');
+    }
+    out.append('\n');
+    for (Range r : sweep.ranges()) {
+      r.below().ifPresent(why -> wrapped(out, "below " + value(r.from()) + ": " + why));
+      r.above().ifPresent(why -> wrapped(out, "above " + value(r.to()) + ": " + why));
+    }
+    return out.append(answer()).append('\n').toString();
+  }
+
+  private void wrapped(StringBuilder out, String text) {
+    Wrapped.lines("", "  ", text).forEach(l -> out.append(l).append('\n'));
+  }
+
+  private String answer() {
+    if (sweep.ranges().isEmpty()) {
+      return style.red("DOES NOT FIT") + " anywhere in this range";
+    }
+    List<String> all = new ArrayList<>();
+    for (Range r : sweep.ranges()) {
+      all.add("from " + value(r.from()) + " to " + value(r.to()));
+    }
+    return style.green("FITS") + " " + String.join(", and ", all);
+  }
+
+  private static OptionalDouble whole(Point p, String what) {
+    return p.data().stream()
+        .filter(d -> d.group() == Datum.Group.WHOLE && d.what().equals(what))
+        .mapToDouble(Datum::value)
+        .findFirst();
+  }
+
+  private static OptionalDouble tips(Point p) {
+    return p.data().stream()
+        .filter(d -> d.group() == Datum.Group.WHOLE && d.what().startsWith("tips "))
+        .mapToDouble(Datum::value)
+        .min();
+  }
+
+  private static OptionalDouble wood(Point p) {
+    return p.data().stream()
+        .filter(d -> d.group() == Datum.Group.CLEARANCE && d.what().startsWith("wood to"))
+        .mapToDouble(Datum::value)
+        .min();
+  }
+
+  private static String right(String text) {
+    return " ".repeat(Math.max(1, COLUMN - text.length())) + text;
+  }
+
+  private String page(String chair) {
+    String title = chair + ": " + sweep.plan().dimension();
+    StringBuilder out = new StringBuilder();
+    out.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>")
+        .append(ComparePage.escaped(title))
+        .append("</title><style>body{font:16px/1.45 Georgia,serif;margin:2em auto;max-width:70em;")
+        .append("padding:0 1em}svg{width:48%;min-width:20em}</style></head><body><h1>")
+        .append(ComparePage.escaped(title))
+        .append("</h1><p>Green: the chair fits. Variant: ")
+        .append(ComparePage.escaped(sweep.plan().variant()))
+        .append(".</p>\n<pre>")
+        .append(ComparePage.escaped(text(sweep, plain())))
+        .append("</pre>\n");
+    Set<Datum.Key> keys = new LinkedHashSet<>();
+    sweep.points().stream()
+        .flatMap(p -> p.data().stream())
+        .filter(d -> d.group() == Datum.Group.WHOLE)
+        .forEach(d -> keys.add(d.key()));
+    for (Datum.Key key : keys) {
+      plot(out, key.what(), key.kind(), figures(p -> p.figure(key), key.kind()));
+    }
+    Datum.Kind wood = Datum.Kind.LENGTH;
+    plot(out, "least wood beside a mortise", wood, figures(SweepOut::wood, wood));
+    return out.append("</body></html>\n").toString();
+  }
+
+  private TextStyle plain() {
+    return new TextStyle(style.unit(), style.denominator(), style.decimals(), false);
+  }
+
+  private List<PlotSvg.At> figures(
+      java.util.function.Function<Point, OptionalDouble> figure, Datum.Kind kind) {
+    List<PlotSvg.At> at = new ArrayList<>();
+    for (Point p : sweep.points()) {
+      OptionalDouble y = figure.apply(p);
+      if (y.isPresent()) {
+        at.add(new PlotSvg.At(shown(kind(sweep), p.value()), shown(kind, y.getAsDouble())));
+      }
+    }
+    return at;
+  }
+
+  private void plot(StringBuilder out, String what, Datum.Kind kind, List<PlotSvg.At> at) {
+    if (at.isEmpty() || at.stream().allMatch(a -> Math.abs(a.y() - at.get(0).y()) < 0.005)) {
+      return;
+    }
+    List<PlotSvg.Band> good =
+        sweep.ranges().stream()
+            .map(r -> new PlotSvg.Band(shown(kind(sweep), r.from()), shown(kind(sweep), r.to())))
+            .toList();
+    String x = sweep.plan().dimension() + unit(kind(sweep));
+    out.append(PlotSvg.of(what, x, unit(kind).strip(), at, good));
+  }
+
+  private double shown(Datum.Kind kind, double value) {
+    return switch (kind) {
+      case LENGTH, GAP -> value / style.unit().mm();
+      case ANGLE -> Math.toDegrees(value);
+      case VOLUME -> value / 1e6;
+      case MASS, NUMBER -> value;
+    };
+  }
+
+  private String unit(Datum.Kind kind) {
+    return switch (kind) {
+      case LENGTH, GAP -> " " + style.unit().symbol();
+      case ANGLE -> " °";
+      case VOLUME -> " dm³";
+      case MASS -> " kg";
+      case NUMBER -> "";
+    };
+  }
+}

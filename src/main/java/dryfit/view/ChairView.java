@@ -1,0 +1,341 @@
+package dryfit.view;
+
+import dryfit.build.Part;
+import dryfit.export.picture.Camera;
+import dryfit.export.picture.View;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.Rays;
+import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.animation.AnimationTimer;
+import javafx.application.ConditionalFeature;
+import javafx.application.Platform;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Pane;
+
+/**
+ * The chair on its floor, and the hands on it: drag turns, with the right button or Shift it
+ * slides, the wheel brings nearer what is under the pointer, a double click settles on it.
+ */
+final class ChairView extends Pane {
+  /** Half a turn for a drag of so many pixels. */
+  private static final double HALF_TURN = 420;
+
+  private static final double SHARE = 0.88;
+  private static final long FLIGHT = 350_000_000L; // nanoseconds
+
+  private final Drawing drawing;
+  private final ReadOnlyObjectWrapper<Orbit> orbit =
+      new ReadOnlyObjectWrapper<>(new Orbit(Vec3.ZERO, 0.48, 0.36, 3000));
+  private final ObjectProperty<Look> look = new SimpleObjectProperty<>(Look.PLAIN);
+  private final ReadOnlyObjectWrapper<View> plain = new ReadOnlyObjectWrapper<>();
+  private final Label name = new Label();
+  private final Flight flight = new Flight();
+  private Consumer<Optional<Touch>> onPick = touch -> {};
+  private Shown shown;
+  private View waiting = View.THREE_QUARTER;
+  private double lastX;
+  private double lastY;
+  private boolean dragged;
+
+  /** A place on a part. */
+  record Touch(String part, Vec3 at) {}
+
+  /** Whether this machine can draw in 3D. */
+  static boolean hasDepth() {
+    return Platform.isSupported(ConditionalFeature.SCENE3D);
+  }
+
+  ChairView() {
+    this(hasDepth() ? new SceneDrawing() : new PaperDrawing());
+  }
+
+  ChairView(Drawing drawing) {
+    this.drawing = drawing;
+    getStyleClass().add("floor");
+    setId("chair");
+    setMinSize(0, 0);
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    setAccessibleText("The chair. Arrow keys turn it, plus and minus bring it nearer and away.");
+    name.getStyleClass().add("part-name");
+    name.setMouseTransparent(true);
+    name.setVisible(false);
+    name.setManaged(false);
+    getChildren().addAll(drawing.node(), name);
+    orbit.addListener((o, was, now) -> drawing.look(now));
+    look.addListener((o, was, now) -> drawing.see(now));
+    drawing.look(orbit.get());
+    widthProperty().addListener(o -> resized());
+    heightProperty().addListener(o -> resized());
+    setOnMousePressed(this::pressed);
+    setOnMouseDragged(this::drag);
+    setOnMouseReleased(this::released);
+    setOnMouseMoved(this::moved);
+    setOnMouseExited(e -> hover(Optional.empty(), 0, 0));
+    setOnScroll(this::scrolled);
+    setOnZoom(e -> zoom(1 / e.getZoomFactor(), e.getX(), e.getY()));
+    setOnKeyPressed(this::key);
+  }
+
+  ReadOnlyObjectProperty<Orbit> orbit() {
+    return orbit.getReadOnlyProperty();
+  }
+
+  /** Stands where another view stands. */
+  void follow(Orbit other) {
+    if (!other.equals(orbit.get())) {
+      waiting = null;
+      orbit.set(other);
+    }
+  }
+
+  /** The plain view it stands in; null once it was turned by hand. */
+  ReadOnlyObjectProperty<View> plain() {
+    return plain.getReadOnlyProperty();
+  }
+
+  ObjectProperty<Look> look() {
+    return look;
+  }
+
+  void see(UnaryOperator<Look> change) {
+    look.set(change.apply(look.get()));
+  }
+
+  /** Who is told of a click, on a part or beside all. */
+  void onPick(Consumer<Optional<Touch>> told) {
+    onPick = told;
+  }
+
+  void show(Shown next) {
+    shown = next;
+    drawing.show(next);
+    settle();
+  }
+
+  /** Forgets where it stood: the next chair is another one. */
+  void clear() {
+    shown = null;
+    look.set(Look.PLAIN);
+    waiting = View.THREE_QUARTER;
+  }
+
+  private void resized() {
+    drawing.resize(getWidth(), getHeight());
+    settle();
+  }
+
+  /** Takes the first view as soon as there is a chair and room to show it in. */
+  private void settle() {
+    if (shown != null && waiting != null && getWidth() > 1 && getHeight() > 1) {
+      flight.stop();
+      orbit.set(of(waiting));
+      plain.set(waiting);
+      waiting = null;
+    }
+  }
+
+  private Orbit of(View view) {
+    return Orbit.of(view, points(), getWidth() / getHeight(), SHARE);
+  }
+
+  private List<Vec3> points() {
+    List<Vec3> points = new ArrayList<>();
+    for (Part part : shown.chair().parts()) {
+      Mesh mesh = part.placedMesh();
+      for (int i = 0; i < mesh.pointCount(); i++) {
+        points.add(mesh.point(i));
+      }
+    }
+    return points;
+  }
+
+  /** Goes to a plain view, the whole chair in the picture. */
+  void go(View view) {
+    if (shown != null && getWidth() > 1) {
+      flight.to(of(view));
+      plain.set(view);
+    }
+  }
+
+  /** Goes nearer to a place without turning. */
+  void fly(Vec3 to, double distance) {
+    plain.set(null);
+    Orbit now = orbit.get();
+    flight.to(new Orbit(to, now.azimuth(), Math.max(0.2, now.elevation()), distance));
+  }
+
+  // ---- hands ----
+
+  private void pressed(MouseEvent e) {
+    requestFocus();
+    flight.stop();
+    lastX = e.getX();
+    lastY = e.getY();
+    dragged = false;
+  }
+
+  private void drag(MouseEvent e) {
+    double dx = e.getX() - lastX;
+    double dy = e.getY() - lastY;
+    if (!dragged && Math.hypot(dx, dy) < 3) {
+      return;
+    }
+    dragged = true;
+    lastX = e.getX();
+    lastY = e.getY();
+    hover(Optional.empty(), 0, 0);
+    if (e.getButton() == MouseButton.SECONDARY || e.isShiftDown()) {
+      set(orbit.get().slid(dx, dy, getHeight()));
+    } else {
+      set(orbit.get().turned(-dx * Math.PI / HALF_TURN, dy * Math.PI / HALF_TURN));
+    }
+  }
+
+  private void released(MouseEvent e) {
+    if (dragged || shown == null || e.getButton() != MouseButton.PRIMARY) {
+      return;
+    }
+    Optional<Touch> touch = touch(e.getX(), e.getY());
+    if (e.getClickCount() == 2) {
+      touch.ifPresent(t -> flight.to(orbit.get().at(t.at())));
+      touch.ifPresent(t -> plain.set(null));
+    } else {
+      onPick.accept(touch);
+    }
+  }
+
+  private void moved(MouseEvent e) {
+    hover(touch(e.getX(), e.getY()).map(Touch::part), e.getX(), e.getY());
+  }
+
+  private void hover(Optional<String> part, double x, double y) {
+    if (!look.get().hovered().equals(part)) {
+      see(l -> l.hovering(part));
+    }
+    name.setVisible(part.isPresent());
+    part.ifPresent(
+        p -> {
+          name.setText(Words.part(p));
+          name.autosize();
+          name.relocate(
+              Math.max(4, Math.min(x + 16, getWidth() - name.getWidth() - 6)),
+              Math.max(4, Math.min(y + 18, getHeight() - name.getHeight() - 6)));
+        });
+  }
+
+  private void scrolled(ScrollEvent e) {
+    if (e.isDirect() || e.getTouchCount() > 1) {
+      set(orbit.get().slid(e.getDeltaX(), e.getDeltaY(), getHeight()));
+    } else {
+      double wheel = e.getDeltaY() != 0 ? e.getDeltaY() : e.getDeltaX();
+      zoom(Math.pow(1.1, -wheel / 40), e.getX(), e.getY());
+    }
+    e.consume();
+  }
+
+  private void zoom(double factor, double x, double y) {
+    flight.stop();
+    Vec3 fixed = touch(x, y).map(Touch::at).orElseGet(() -> onTargetPlane(x, y));
+    set(orbit.get().zoomed(factor, fixed));
+  }
+
+  private Vec3 onTargetPlane(double x, double y) {
+    Camera camera = orbit.get().camera();
+    Vec3 ray = camera.sheet((int) getWidth(), (int) getHeight()).ray(x, y);
+    return camera.eye().plus(ray.times(orbit.get().distance()));
+  }
+
+  private void set(Orbit next) {
+    plain.set(null);
+    orbit.set(next);
+  }
+
+  /** What is under a place of the picture, the nearest part that is not hidden. */
+  Optional<Touch> touch(double x, double y) {
+    if (shown == null || getWidth() < 2 || getHeight() < 2) {
+      return Optional.empty();
+    }
+    Camera camera = orbit.get().camera();
+    Vec3 ray = camera.sheet((int) getWidth(), (int) getHeight()).ray(x, y).unit();
+    Touch nearest = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < shown.chair().parts().size(); i++) {
+      Part part = shown.chair().parts().get(i);
+      if (look.get().hidden().contains(part.label())) {
+        continue;
+      }
+      Vec3 from = camera.eye().minus(look.get().moved(i));
+      List<Rays.Hit> hits = part.solid().rays().placed(part.frame()).hits(from, ray);
+      if (!hits.isEmpty() && hits.get(0).distance() < least) {
+        least = hits.get(0).distance();
+        nearest = new Touch(part.label(), camera.eye().plus(ray.times(least)));
+      }
+    }
+    return Optional.ofNullable(nearest);
+  }
+
+  private void key(KeyEvent e) {
+    double step = Math.toRadians(7.5);
+    Orbit now = orbit.get();
+    KeyCode code = e.getCode();
+    if (code.isArrowKey()) {
+      double x = code == KeyCode.LEFT ? -1 : code == KeyCode.RIGHT ? 1 : 0;
+      double y = code == KeyCode.UP ? -1 : code == KeyCode.DOWN ? 1 : 0;
+      flight.stop();
+      set(
+          e.isShiftDown()
+              ? now.slid(30 * x, 30 * y, getHeight())
+              : now.turned(step * x, -step * y));
+    } else if (code == KeyCode.PLUS || code == KeyCode.ADD || code == KeyCode.EQUALS) {
+      set(now.zoomed(1 / 1.15, now.target()));
+    } else if (code == KeyCode.MINUS || code == KeyCode.SUBTRACT) {
+      set(now.zoomed(1.15, now.target()));
+    } else {
+      return;
+    }
+    e.consume();
+  }
+
+  /** From here to there, slowing down. */
+  private final class Flight extends AnimationTimer {
+    private Orbit from;
+    private Orbit to;
+    private long began;
+
+    void to(Orbit end) {
+      from = orbit.get();
+      to = end;
+      began = 0;
+      start();
+    }
+
+    @Override
+    public void handle(long now) {
+      if (began == 0) {
+        began = now;
+      }
+      double t = Math.min(1, (double) (now - began) / FLIGHT);
+      double share = 1 - Math.pow(1 - t, 3);
+      orbit.set(t < 1 ? from.towards(to, share) : to);
+      if (t >= 1) {
+        stop();
+      }
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package dryfit.view;
+
+import dryfit.geometry.Vec3;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
+import javafx.scene.paint.PhongMaterial;
+import javafx.scene.shape.CullFace;
+import javafx.scene.shape.MeshView;
+import javafx.scene.shape.TriangleMesh;
+
+/** The floor in 3D: only what lies on it is drawn, and only from above. */
+final class Floor {
+  /** How dark the darkest shadow is. */
+  private static final double DARKEST = 0.34;
+
+  private Floor() {}
+
+  static List<Node> nodes(Shown shown) {
+    MeshView shadow = new MeshView(square(shown.floor()));
+    PhongMaterial material = new PhongMaterial();
+    // Black is black whether or not it was weakened by its own opacity.
+    material.setDiffuseMap(image(shown.floor()));
+    material.setSpecularColor(Color.BLACK);
+    shadow.setMaterial(material);
+    shadow.setCullFace(CullFace.BACK);
+    shadow.setMouseTransparent(true);
+    return List.of(shadow);
+  }
+
+  private static TriangleMesh square(FloorPicture floor) {
+    TriangleMesh mesh = new TriangleMesh();
+    for (Vec3 corner : floor.corners()) {
+      mesh.getPoints().addAll((float) corner.x(), (float) corner.y(), 0);
+    }
+    mesh.getTexCoords().addAll(0, 1, 1, 1, 1, 0, 0, 0);
+    mesh.getFaces().addAll(0, 0, 1, 1, 2, 2, 0, 0, 2, 2, 3, 3);
+    return mesh;
+  }
+
+  private static WritableImage image(FloorPicture floor) {
+    int n = FloorPicture.PIXELS;
+    int[] pixels = new int[n * n];
+    for (int i = 0; i < pixels.length; i++) {
+      pixels[i] = (int) Math.round(255 * DARKEST * floor.dark()[i]) << 24;
+    }
+    WritableImage image = new WritableImage(n, n);
+    image.getPixelWriter().setPixels(0, 0, n, n, PixelFormat.getIntArgbInstance(), pixels, 0, n);
+    return image;
+  }
+
+  /** A material that looks the same in any light. */
+  static PhongMaterial flat(Color colour) {
+    WritableImage one = new WritableImage(1, 1);
+    one.getPixelWriter().setColor(0, 0, colour);
+    PhongMaterial material = new PhongMaterial(Color.BLACK);
+    material.setSpecularColor(Color.BLACK);
+    material.setSelfIlluminationMap(one);
+    return material;
+  }
+}

@@ -1,0 +1,183 @@
+package dryfit.view;
+
+import dryfit.document.Design;
+import dryfit.fit.Finding;
+import dryfit.measure.Length;
+import javafx.beans.property.ObjectProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Polygon;
+
+/** What the chair is called, its variants, and whether it fits. */
+final class Header extends VBox {
+  private final Session session;
+  private final Label name = new Label();
+  private final ObjectProperty<Length.Unit> unit;
+  private final Button inUnit = new Button();
+  private final Button saved = new Button();
+  private final Button undo = new Button("take back");
+  private final Button redo = new Button("do again");
+  private final FlowPane variants = new FlowPane(8, 6);
+  private final Label verdict = new Label();
+  private final Polygon sign = new Polygon(0, -7, 7, 0, 0, 7, -7, 0);
+  private final FlowPane words = new FlowPane(14, 4);
+  private final ToggleGroup one = new ToggleGroup();
+
+  /**
+   * @param unit what lengths are shown in; changed by a click
+   * @param save saves the chair, asking for a file if need be
+   */
+  Header(Session session, ObjectProperty<Length.Unit> unit, Runnable save) {
+    this.session = session;
+    this.unit = unit;
+    getStyleClass().add("header");
+    name.getStyleClass().add("chair-name");
+    name.setId("chair-name");
+    name.setMinWidth(USE_PREF_SIZE);
+    inUnit.getStyleClass().setAll("word");
+    inUnit.setId("unit");
+    inUnit.setMinWidth(USE_PREF_SIZE);
+    inUnit.setOnAction(
+        e -> unit.set(unit.get() == Length.Unit.MM ? Length.Unit.IN : Length.Unit.MM));
+    unit.addListener((o, was, now) -> unitWord());
+    unitWord();
+    saved.getStyleClass().setAll("word");
+    saved.setId("save");
+    saved.setMinWidth(USE_PREF_SIZE);
+    saved.setOnAction(e -> save.run());
+    undo.getStyleClass().setAll("word");
+    undo.setId("undo");
+    undo.setMinWidth(USE_PREF_SIZE);
+    undo.setOnAction(e -> session.undo());
+    redo.getStyleClass().setAll("word");
+    redo.setId("redo");
+    redo.setMinWidth(USE_PREF_SIZE);
+    redo.setOnAction(e -> session.redo());
+    steps(session.state().get());
+    session.state().addListener((o, was, now) -> steps(now));
+    verdict.setId("verdict");
+    verdict.setMinWidth(USE_PREF_SIZE);
+    variants.setAlignment(Pos.CENTER_LEFT);
+    variants.setMinWidth(0);
+    HBox.setHgrow(variants, Priority.ALWAYS);
+    HBox right = new HBox(10, sign, verdict);
+    right.setAlignment(Pos.CENTER_RIGHT);
+    right.setMinWidth(Region.USE_PREF_SIZE);
+    HBox top = new HBox(18, name, variants, right);
+    top.setAlignment(Pos.CENTER_LEFT);
+    words.getChildren().addAll(saved, undo, redo, inUnit);
+    getChildren().addAll(top, words);
+    session.shown().addListener((o, was, now) -> show(now));
+    session
+        .problems()
+        .addListener(
+            (o, was, now) -> {
+              if (!now.isEmpty()) {
+                verdict.setText("cannot be built as it is written");
+                style("stops");
+              } else if (session.shown().get() != null) {
+                show(session.shown().get());
+              }
+            });
+  }
+
+  /** Something else to click, after the words that are there. */
+  void add(String text, String id, Runnable does) {
+    Button word = new Button(text);
+    word.getStyleClass().setAll("word");
+    word.setId(id);
+    word.setOnAction(e -> does.run());
+    words.getChildren().add(word);
+  }
+
+  private void show(Shown shown) {
+    if (shown == null) {
+      return;
+    }
+    Design design = shown.design();
+    name.setText(design.name());
+    variants(shown);
+    verdict(shown);
+  }
+
+  private void steps(Session.State state) {
+    saved.setText(state.unsaved() ? "save" : "saved");
+    saved.setDisable(!state.unsaved());
+    undo.setDisable(state.undoable().isEmpty());
+    redo.setDisable(state.redoable().isEmpty());
+    undo.setTooltip(state.undoable().map(what -> new Tooltip("take back: " + what)).orElse(null));
+    redo.setTooltip(state.redoable().map(what -> new Tooltip("do again: " + what)).orElse(null));
+  }
+
+  private void unitWord() {
+    boolean mm = unit.get() == Length.Unit.MM;
+    inUnit.setText(mm ? "millimetres" : "inches");
+    inUnit.setAccessibleText(
+        mm ? "shown in millimetres; change to inches" : "shown in inches; change to millimetres");
+  }
+
+  private void variants(Shown shown) {
+    java.util.List<String> names = new java.util.ArrayList<>();
+    names.add(Design.AS_DRAWN);
+    names.addAll(shown.document().variants());
+    java.util.List<String> there =
+        variants.getChildren().stream().map(n -> ((ToggleButton) n).getText()).toList();
+    if (!there.equals(names)) {
+      variants.getChildren().clear();
+      for (String variant : names) {
+        ToggleButton pill = new ToggleButton(variant);
+        pill.getStyleClass().setAll("pill");
+        pill.setToggleGroup(one);
+        pill.setAccessibleText("variant: " + variant);
+        pill.setOnAction(
+            e -> {
+              pill.setSelected(true);
+              session.choose(variant);
+            });
+        variants.getChildren().add(pill);
+      }
+    }
+    variants
+        .getChildren()
+        .forEach(
+            n -> {
+              ToggleButton pill = (ToggleButton) n;
+              pill.setSelected(pill.getText().equals(shown.design().variant()));
+            });
+  }
+
+  private void verdict(Shown shown) {
+    long stops = shown.report().findings().stream().filter(Finding::stopsTheBuild).count();
+    long looks =
+        shown.report().findings().stream()
+            .filter(f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty())
+            .count();
+    String look = looks == 0 ? "" : looks + " to look at";
+    if (stops > 0) {
+      verdict.setText(
+          "does not fit: "
+              + stops
+              + (stops == 1 ? " stops" : " stop")
+              + " the build"
+              + (look.isEmpty() ? "" : ", " + look));
+      style("stops");
+    } else {
+      verdict.setText(look.isEmpty() ? "fits" : "fits, " + look);
+      style(look.isEmpty() ? "good" : "look");
+    }
+  }
+
+  private void style(String severity) {
+    verdict.getStyleClass().setAll("label", "verdict", severity);
+    sign.getStyleClass().setAll("sign", severity);
+  }
+}

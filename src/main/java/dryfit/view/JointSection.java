@@ -1,0 +1,103 @@
+package dryfit.view;
+
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.fit.JointDetail;
+import dryfit.fit.JointFit;
+import dryfit.geometry.CrossSection;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Vec2;
+import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A joint as if sawn through along its tenon: true outlines of all parts there, from the finished
+ * solids, in millimetres of a sheet. The mortised part is on the left, y is up.
+ *
+ * @param title what is seen
+ * @param cuts the parts that the saw meets near the joint
+ * @param gaps where gaps were measured that show in this sheet
+ * @param low least x and y of what matters
+ * @param high greatest x and y
+ */
+record JointSection(String title, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+
+  /** Which part of the joint a cut belongs to. */
+  enum Role {
+    MORTISED,
+    TENONED,
+    OTHER
+  }
+
+  /** One part sawn through. */
+  record Cut(String label, Role role, List<List<Vec2>> outlines) {}
+
+  /** A gap and where it was measured. */
+  record Gap(String side, double value, Vec2 at) {}
+
+  /** Both ways through a joint: across its cheeks, then across its edges. */
+  static List<JointSection> of(Chair chair, JointFit fit) {
+    Joint joint = fit.joint();
+    return List.of(
+        section(chair, fit, "across the cheeks", joint.thick(), "cheek"),
+        section(chair, fit, "across the edges", joint.wide(), "edge"));
+  }
+
+  private static JointSection section(
+      Chair chair, JointFit fit, String title, Vec3 across, String side) {
+    Joint joint = fit.joint();
+    Vec3 at = joint.tenons().isEmpty() ? joint.at() : joint.tenons().get(0).at();
+    Vec3 up = across.dot(new Vec3(0.1, 0.3, 1)) < 0 ? across.negated() : across;
+    Frame sheet = Frame.of(at, joint.entry().negated(), up);
+    double reach = Math.max(joint.length(), 12);
+    double half = 10;
+    for (var cell : joint.tenon()) {
+      for (Vec3 p : cell.points()) {
+        half = Math.max(half, Math.abs(sheet.local(p).y()));
+      }
+    }
+    double room = Math.max(12, 0.3 * Math.max(reach, half));
+    Vec2 low = new Vec2(-reach - room, -half - room);
+    Vec2 high = new Vec2(0.7 * reach + room, half + room);
+    List<Cut> cuts = new ArrayList<>();
+    for (int i = 0; i < chair.parts().size(); i++) {
+      Role role =
+          i == joint.mortised() ? Role.MORTISED : i == joint.tenoned() ? Role.TENONED : Role.OTHER;
+      List<List<Vec2>> outlines = outlines(chair.parts().get(i), sheet, low, high);
+      if (!outlines.isEmpty()) {
+        cuts.add(new Cut(chair.parts().get(i).label(), role, outlines));
+      }
+    }
+    cuts.sort(java.util.Comparator.comparing(Cut::role));
+    List<Gap> gaps = new ArrayList<>();
+    for (JointDetail.SideGap gap : fit.detail().gaps()) {
+      if (gap.side().contains(side) || gap.side().contains("bottom")) {
+        Vec3 p = sheet.local(gap.least().at());
+        gaps.add(new Gap(gap.side(), gap.least().value(), new Vec2(p.x(), p.y())));
+      }
+    }
+    return new JointSection(title, cuts, gaps, low, high);
+  }
+
+  private static List<List<Vec2>> outlines(Part part, Frame sheet, Vec2 low, Vec2 high) {
+    Frame own =
+        new Frame(
+            part.frame().local(sheet.origin()),
+            part.frame().localDirection(sheet.x()),
+            part.frame().localDirection(sheet.y()),
+            part.frame().localDirection(sheet.z()));
+    return CrossSection.of(part.solid().mesh(), own).stream()
+        .filter(outline -> near(outline, low, high))
+        .toList();
+  }
+
+  private static boolean near(List<Vec2> outline, Vec2 low, Vec2 high) {
+    double x0 = outline.stream().mapToDouble(Vec2::x).min().orElse(0);
+    double x1 = outline.stream().mapToDouble(Vec2::x).max().orElse(0);
+    double y0 = outline.stream().mapToDouble(Vec2::y).min().orElse(0);
+    double y1 = outline.stream().mapToDouble(Vec2::y).max().orElse(0);
+    return x0 <= high.x() && x1 >= low.x() && y0 <= high.y() && y1 >= low.y();
+  }
+}

@@ -1,0 +1,121 @@
+package dryfit.view;
+
+import dryfit.export.TextStyle;
+import dryfit.export.picture.Camera;
+import dryfit.geometry.Vec3;
+import dryfit.measure.Angle;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Line;
+
+/** Two places pointed at on the chair, and how far it is from one to the other. */
+final class Measuring extends Pane {
+  private final ChairView chair;
+  private final ToggleButton word = new ToggleButton("measure");
+  private final Line line = new Line();
+  private final Circle first = new Circle(4);
+  private final Circle second = new Circle(4);
+  private final Label text = new Label();
+  private final List<Vec3> places = new ArrayList<>();
+  private TextStyle style;
+
+  Measuring(ChairView chair) {
+    this.chair = chair;
+    setMouseTransparent(true);
+    setMinSize(0, 0);
+    line.getStyleClass().add("measure-line");
+    first.getStyleClass().add("measure-end");
+    second.getStyleClass().add("measure-end");
+    text.getStyleClass().add("part-name");
+    text.setId("measured");
+    text.setManaged(false);
+    getChildren().addAll(line, first, second, text);
+    word.getStyleClass().setAll("word");
+    word.setId("measure");
+    word.setAccessibleText("measure between two places that are clicked");
+    word.setOnAction(e -> clear());
+    chair.orbit().addListener(o -> draw());
+    widthProperty().addListener(o -> draw());
+    heightProperty().addListener(o -> draw());
+    draw();
+  }
+
+  /** The word that turns it on. */
+  ToggleButton word() {
+    return word;
+  }
+
+  boolean isOn() {
+    return word.isSelected();
+  }
+
+  void show(TextStyle with) {
+    style = with;
+    draw();
+  }
+
+  void clear() {
+    places.clear();
+    draw();
+  }
+
+  void pick(Vec3 place) {
+    if (places.size() == 2) {
+      places.clear();
+    }
+    places.add(place);
+    draw();
+  }
+
+  private void draw() {
+    boolean any = isOn() && getWidth() > 1 && style != null;
+    first.setVisible(any && !places.isEmpty());
+    second.setVisible(any && places.size() == 2);
+    line.setVisible(second.isVisible());
+    text.setVisible(any);
+    if (!any) {
+      return;
+    }
+    Camera.Sheet sheet = chair.orbit().get().camera().sheet((int) getWidth(), (int) getHeight());
+    if (!places.isEmpty()) {
+      put(first, sheet, places.get(0));
+    }
+    if (places.size() == 2) {
+      put(second, sheet, places.get(1));
+      line.setStartX(first.getCenterX());
+      line.setStartY(first.getCenterY());
+      line.setEndX(second.getCenterX());
+      line.setEndY(second.getCenterY());
+    }
+    text.setText(told());
+    text.autosize();
+    text.relocate(16, getHeight() - text.getHeight() - 10);
+  }
+
+  private static void put(Circle dot, Camera.Sheet sheet, Vec3 place) {
+    dot.setCenterX(sheet.x(place));
+    dot.setCenterY(sheet.y(place));
+  }
+
+  private String told() {
+    if (places.size() < 2) {
+      return places.isEmpty() ? "click the first place" : "click the second place";
+    }
+    Vec3 d = places.get(1).minus(places.get(0));
+    double level = Math.atan2(d.z(), Math.hypot(d.x(), d.y()));
+    return style.length(d.length())
+        + " apart: "
+        + style.length(Math.abs(d.x()))
+        + " across, "
+        + style.length(Math.abs(d.y()))
+        + " front to back, "
+        + style.length(Math.abs(d.z()))
+        + " up · "
+        + Angle.degrees(Math.abs(level))
+        + " from level";
+  }
+}

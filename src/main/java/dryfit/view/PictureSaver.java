@@ -1,0 +1,70 @@
+package dryfit.view;
+
+import dryfit.export.SafeFile;
+import dryfit.export.UnsoundFile;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
+import javafx.scene.Group;
+import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
+import javax.imageio.ImageIO;
+
+/** What is seen of the chair, as a PNG of any size. */
+final class PictureSaver {
+  private PictureSaver() {}
+
+  /**
+   * Draws once more, in another size, what {@code chair} shows. On the window's thread.
+   *
+   * @param paper the colour behind the chair
+   */
+  static BufferedImage draw(ChairView chair, Shown shown, int width, int height, Color paper) {
+    SceneDrawing drawing = new SceneDrawing();
+    drawing.resize(width, height);
+    drawing.look(chair.orbit().get());
+    drawing.show(shown);
+    drawing.see(chair.look().get());
+    Group alone = new Group(drawing.node());
+    Scene scene = new Scene(alone, width, height, paper);
+    SnapshotParameters how = new SnapshotParameters();
+    how.setFill(paper);
+    WritableImage image = scene.getRoot().snapshot(how, new WritableImage(width, height));
+    BufferedImage out = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        out.setRGB(x, y, image.getPixelReader().getArgb(x, y));
+      }
+    }
+    return out;
+  }
+
+  /**
+   * Writes a picture whole or not at all.
+   *
+   * @return why it was not written
+   */
+  static Optional<String> write(BufferedImage picture, Path file) {
+    try {
+      ByteArrayOutputStream png = new ByteArrayOutputStream();
+      ImageIO.write(picture, "png", png);
+      byte[] bytes = png.toByteArray();
+      SafeFile.write(
+          file,
+          bytes,
+          readBack -> {
+            if (!Arrays.equals(bytes, readBack)) {
+              throw new UnsoundFile("the picture reads back differently");
+            }
+          });
+      return Optional.empty();
+    } catch (IOException | UnsoundFile e) {
+      return Optional.of("The picture was not saved: " + e.getMessage());
+    }
+  }
+}

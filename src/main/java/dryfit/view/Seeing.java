@@ -1,0 +1,157 @@
+package dryfit.view;
+
+import dryfit.fit.order.Assembling;
+import dryfit.geometry.Box;
+import dryfit.geometry.Plane;
+import dryfit.geometry.Vec3;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Ways to see how the parts fit: through the wood, sawn open, pulled apart. */
+final class Seeing {
+  private final Session session;
+  private final ChairView chair;
+  private final ToggleButton through = word("see through");
+  private final ToggleButton fade = word("fade the rest");
+  private final ToggleButton slice = word("slice");
+  private final Slider apart = slider("how far the parts are pulled apart");
+  private final Slider where = slider("where the slice is");
+  private final ToggleButton side = word("from the side");
+  private final HBox slicing;
+  private Shown shown;
+  private Optional<Apart> order = Optional.empty();
+
+  Seeing(Session session, ChairView chair) {
+    this.session = session;
+    this.chair = chair;
+    through.setOnAction(e -> chair.see(l -> l.seeThrough(through.isSelected())));
+    fade.setOnAction(e -> chair.see(l -> l.fadingOthers(fade.isSelected())));
+    slice.setOnAction(e -> sliced());
+    side.setOnAction(
+        e -> {
+          side.setText(side.isSelected() ? "from the front" : "from the side");
+          cut();
+        });
+    where.setValue(0.5);
+    where.setId("slice-at");
+    where.valueProperty().addListener(o -> cut());
+    apart.setId("apart");
+    apart.valueProperty().addListener(o -> pull());
+    slicing = new HBox(14, new Label("slice"), where, side);
+    slicing.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(where, Priority.ALWAYS);
+  }
+
+  /** The words that go with the views; on paper wood cannot be seen through. */
+  List<ToggleButton> words() {
+    return ChairView.hasDepth() ? List.of(through, fade, slice) : List.of();
+  }
+
+  /** The sliders below the chair. */
+  VBox sliders() {
+    HBox pulling = new HBox(14, new Label("together"), apart, new Label("pulled apart"));
+    pulling.setAlignment(Pos.CENTER_LEFT);
+    HBox.setHgrow(apart, Priority.ALWAYS);
+    slicing.setVisible(false);
+    slicing.managedProperty().bind(slicing.visibleProperty());
+    pulling.setVisible(ChairView.hasDepth());
+    VBox box = new VBox(6, slicing, pulling);
+    box.getStyleClass().add("sliders");
+    box.setMaxHeight(VBox.USE_PREF_SIZE);
+    return box;
+  }
+
+  void show(Shown next) {
+    shown = next;
+    order = Optional.empty();
+    if (apart.getValue() > 0) {
+      pull();
+    }
+    if (slice.isSelected()) {
+      cut();
+    }
+  }
+
+  /** Everything together, whole and solid again. */
+  void plain() {
+    through.setSelected(false);
+    fade.setSelected(false);
+    slice.setSelected(false);
+    slicing.setVisible(false);
+    apart.setValue(0);
+  }
+
+  private void sliced() {
+    slicing.setVisible(slice.isSelected());
+    if (slice.isSelected()) {
+      cut();
+    } else {
+      chair.see(l -> l.cut(Optional.empty()));
+    }
+  }
+
+  private void cut() {
+    if (!slice.isSelected() || shown == null) {
+      return;
+    }
+    Shown of = shown;
+    Box box = of.bounds();
+    double share = where.getValue();
+    Vec3 at = box.low().plus(box.size().times(share));
+    Plane plane =
+        side.isSelected() ? Plane.through(at, Vec3.BACK.negated()) : Plane.through(at, Vec3.RIGHT);
+    session.workOut(
+        "slice", () -> Cutaway.of(of, plane), cut -> see(of, l -> l.cut(Optional.of(cut))));
+  }
+
+  private void pull() {
+    if (shown == null) {
+      return;
+    }
+    if (apart.getValue() == 0) {
+      chair.see(l -> l.moving(List.of()));
+    } else if (order.isPresent()) {
+      List<Vec3> moved = order.get().moved(apart.getValue());
+      chair.see(l -> l.moving(moved));
+    } else {
+      Shown of = shown;
+      session.workOut(
+          "apart",
+          () -> Apart.of(Assembling.of(of.chair())),
+          found -> {
+            if (of.is(shown)) {
+              order = Optional.of(found);
+              pull();
+            }
+          });
+    }
+  }
+
+  private void see(Shown of, UnaryOperator<Look> change) {
+    if (of.is(shown) && slice.isSelected()) {
+      chair.see(change);
+    }
+  }
+
+  private static ToggleButton word(String text) {
+    ToggleButton word = new ToggleButton(text);
+    word.getStyleClass().setAll("word");
+    word.setId(text.replace(' ', '-'));
+    return word;
+  }
+
+  private static Slider slider(String name) {
+    Slider slider = new Slider(0, 1, 0);
+    slider.setBlockIncrement(0.05);
+    slider.setAccessibleText(name);
+    return slider;
+  }
+}

@@ -1,0 +1,144 @@
+package dryfit.view;
+
+import dryfit.app.Family;
+import dryfit.app.KernelChoice;
+import dryfit.app.OpenChair;
+import dryfit.document.Design;
+import dryfit.export.picture.Figure;
+import dryfit.export.picture.Picture;
+import dryfit.export.picture.View;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javafx.application.Platform;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** What to do when no chair is open: the chairs that come along, as pictures, and those of late. */
+final class StartPage extends ScrollPane {
+  private static final int WIDE = 250;
+  private static final int HIGH = 230;
+
+  private volatile boolean closed;
+
+  /**
+   * @param models a folder of chair documents; may be missing
+   * @param open told which chair is chosen
+   * @param choose asked for a file on the disk
+   * @param begin asked for a new chair
+   */
+  StartPage(
+      Path models,
+      List<Path> recent,
+      Consumer<Path> open,
+      Runnable choose,
+      Consumer<Family> begin) {
+    setFitToWidth(true);
+    getStyleClass().add("start");
+    Label title = new Label("Which chair is on the bench?");
+    title.getStyleClass().add("chair-name");
+    Button file = new Button("Open a chair from the disk");
+    file.getStyleClass().setAll("pill");
+    file.setId("open-file");
+    file.setOnAction(e -> choose.run());
+    FlowPane buttons = new FlowPane(10, 10, file);
+    FlowPane fresh = new FlowPane(10, 10);
+    for (Family family : Family.values()) {
+      Button kind = new Button(family.word().replace('-', ' '));
+      kind.getStyleClass().setAll("pill");
+      kind.setId("new-" + family.word());
+      kind.setAccessibleText("start a new " + family.word() + ": " + family.about());
+      kind.setTooltip(new Tooltip(family.about()));
+      kind.setOnAction(e -> begin.accept(family));
+      fresh.getChildren().add(kind);
+    }
+    FlowPane pictures = new FlowPane(18, 18);
+    pictures.setId("models");
+    VBox page = new VBox(16, title, buttons, heading("Start a new chair"), fresh);
+    page.getStyleClass().add("start-page");
+    if (!recent.isEmpty()) {
+      FlowPane late = new FlowPane(10, 8);
+      recent.forEach(
+          path -> {
+            Button word = new Button(path.getFileName().toString());
+            word.getStyleClass().setAll("word");
+            word.setAccessibleText("open " + path);
+            word.setOnAction(e -> open.accept(path));
+            late.getChildren().add(word);
+          });
+      page.getChildren().addAll(heading("Lately open"), late);
+    }
+    page.getChildren().addAll(heading("Demo chairs, all invented"), pictures);
+    setContent(page);
+    List<Path> files = models(models);
+    files.forEach(path -> pictures.getChildren().add(card(path, open)));
+    Thread pen = new Thread(() -> draw(files, pictures), "drawing the chairs to choose from");
+    pen.setDaemon(true);
+    pen.start();
+  }
+
+  /** Draws no more. */
+  void close() {
+    closed = true;
+  }
+
+  private static Label heading(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("heading");
+    return label;
+  }
+
+  private static List<Path> models(Path folder) {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(p -> p.toString().endsWith(".json")).sorted().toList();
+    } catch (IOException e) {
+      return List.of();
+    }
+  }
+
+  private static Button card(Path path, Consumer<Path> open) {
+    String file = path.getFileName().toString().replaceFirst("\\.json$", "").replace('-', ' ');
+    String word = Character.toUpperCase(file.charAt(0)) + file.substring(1);
+    ImageView picture = new ImageView();
+    picture.setFitWidth(WIDE);
+    picture.setFitHeight(HIGH);
+    Button card = new Button(word, picture);
+    card.setContentDisplay(ContentDisplay.TOP);
+    card.getStyleClass().setAll("card");
+    card.setAccessibleText("open the demo chair " + word);
+    card.setOnAction(e -> open.accept(path));
+    return card;
+  }
+
+  private void draw(List<Path> files, FlowPane into) {
+    for (int i = 0; i < files.size() && !closed; i++) {
+      OpenChair.Opened opened =
+          OpenChair.open(files.get(i), Design.AS_DRAWN, KernelChoice.USUAL.kernel());
+      if (opened instanceof OpenChair.Ready ready) {
+        byte[] png =
+            new Picture(Figure.of(ready.chair(), List.of()), List.of())
+                .png(View.THREE_QUARTER, WIDE, HIGH);
+        Image image = new Image(new ByteArrayInputStream(png));
+        String name = ready.chair().design().name();
+        int number = i;
+        Platform.runLater(
+            () -> {
+              Button card = (Button) into.getChildren().get(number);
+              card.setText(name);
+              ((ImageView) card.getGraphic()).setImage(image);
+            });
+      }
+    }
+  }
+}

@@ -1,0 +1,65 @@
+package dryfit.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.export.Schemas;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareCommandTest {
+  private static final String STOOL = "models/low-stool.json";
+
+  @TempDir Path folder;
+
+  private record Said(int code, String out, String err) {}
+
+  private static Said run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Main.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            false);
+    return new Said(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void oneVariantIsHeldAgainstTheChairAsDrawn() {
+    Said said = run("compare", STOOL, "--variant", "high");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).startsWith("A  as drawn: fits\nB  high: fits\n");
+    assertThat(said.out()).containsPattern("seatTop +440\\.0 mm +470\\.0 mm +\\+30\\.00 mm");
+  }
+
+  @Test
+  void anotherFileIsHeldAgainstTheFirst() {
+    Said said = run("compare", STOOL, "models/kiln-stool.json", "--json");
+    assertThat(said.code()).isZero();
+    assertThat(Schemas.problems("compare-1.schema.json", said.out())).isEmpty();
+    assertThat(said.out()).contains("kiln-stool.json, as drawn");
+  }
+
+  @Test
+  void aPageIsWrittenWhole() throws Exception {
+    Path page = folder.resolve("high.html");
+    Said said = run("compare", STOOL, "--variant", "high", "--page", page.toString());
+    assertThat(said.code()).isZero();
+    assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
+  }
+
+  @Test
+  void aVariantThatIsNotThereIsRefused() {
+    Said said = run("compare", STOOL, "--variant", "hihg");
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(said.err()).contains("hihg");
+    assertThat(run("compare", "models/none.json").code()).isEqualTo(3);
+  }
+}

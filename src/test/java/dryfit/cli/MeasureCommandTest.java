@@ -1,0 +1,95 @@
+package dryfit.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MeasureCommandTest {
+  @TempDir Path folder;
+  private Path stool;
+
+  private record Said(int code, String out, String err) {}
+
+  @BeforeEach
+  void copyTheStool() throws IOException {
+    stool = Files.copy(Path.of("models/low-stool.json"), folder.resolve("stool.json"));
+  }
+
+  private Said run(String... more) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    String[] args = new String[more.length + 2];
+    args[0] = "measure";
+    args[1] = stool.toString();
+    System.arraycopy(more, 0, args, 2, more.length);
+    int code =
+        Main.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            false);
+    return new Said(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void aMeasurementIsAddedAndEveryOtherLetterStays() throws IOException {
+    String before = Files.readString(stool);
+    Said first =
+        run(
+            "--part",
+            "front-rail",
+            "--what",
+            "thickness",
+            "--value",
+            "21.4 mm",
+            "--on",
+            "2026-03-02");
+    assertThat(first.code()).isZero();
+    assertThat(first.out()).contains("too small by 0.60 mm").endsWith("in 1 of 1\n");
+    run(
+        "--joint",
+        "front rail to leg",
+        "--what",
+        "tenon thickness",
+        "--value",
+        "8 mm",
+        "--on",
+        "2026-03-03");
+    String after = Files.readString(stool);
+    int end = before.lastIndexOf('}');
+    assertThat(after).startsWith(before.substring(0, end).stripTrailing());
+    assertThat(after)
+        .contains("{ \"part\": \"front-rail\", \"what\": \"thickness\", \"value\": \"21.4 mm\"")
+        .contains("\"on\": \"2026-03-03\" }");
+    assertThat(run().out()).contains("front rail to leg: tenon thickness").endsWith("in 1 of 2\n");
+  }
+
+  @Test
+  void whatTheDocumentCannotHaveLeavesItAlone() throws IOException {
+    byte[] before = Files.readAllBytes(stool);
+    Said said =
+        run("--part", "arm", "--what", "thickness", "--value", "21.4 mm", "--on", "2026-03-02");
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(said.err()).contains("arm");
+    assertThat(
+            run("--part", "front-rail", "--what", "colour", "--value", "1", "--on", "2026-03-02")
+                .code())
+        .isEqualTo(2);
+    assertThat(run("--part", "front-rail").code()).isEqualTo(2);
+    assertThat(Files.readAllBytes(stool)).isEqualTo(before);
+  }
+
+  @Test
+  void withoutAnyMeasurementThereIsNothingToTell() {
+    assertThat(run().out()).isEqualTo("NOTHING MEASURED\n");
+  }
+}

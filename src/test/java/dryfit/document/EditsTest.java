@@ -1,0 +1,127 @@
+package dryfit.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class EditsTest {
+  private static final String HEAD =
+      "{ \"format\": \"dryfit-chair/1\", \"name\": \"Post\", \"unit\": \"mm\", \"timber\":"
+          + " \"ash-white\", \"parts\": { \"post\": { \"form\": \"straight\", \"section\": [40, 40],"
+          + " \"from\": [0, 0, 0], \"to\": [0, 0, 400] } }";
+
+  private static String text(Reading<Document> reading) {
+    return ((Reading.Accepted<Document>) reading).value().text();
+  }
+
+  private static String waived(String tail) {
+    return text(Edits.waiver(Samples.document(HEAD + tail), "wall-thin", "", "post", "tried it"));
+  }
+
+  private static final String WAIVER =
+      "{ \"check\": \"wall-thin\", \"part\": \"post\", \"because\": \"tried it\" }";
+
+  @Test
+  void theFirstOfItsKindIsSpacedAsWhatIsThere() {
+    assertThat(waived(" }")).isEqualTo(HEAD + ", \"waived\": [ " + WAIVER + " ] }");
+    assertThat(waived(",\n  \"about\": \"x\"\n}"))
+        .isEqualTo(HEAD + ",\n  \"about\": \"x\",\n  \"waived\": [ " + WAIVER + " ]\n}");
+    assertThat(waived(", \"waived\": [] }")).isEqualTo(HEAD + ", \"waived\": [ " + WAIVER + " ] }");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\n", "\r\n"})
+  void anotherIsSpacedAsTheOthers(String line) {
+    String one = "{ \"check\": \"wall-thin\", \"because\": \"a\" }";
+    String indent = line + "    ";
+    String before = ", \"waived\": [" + indent + one;
+    assertThat(waived(before + line + "  ] }"))
+        .isEqualTo(HEAD + before + "," + indent + WAIVER + line + "  ] }");
+    String grouped = before + "," + line + indent + one;
+    assertThat(waived(grouped + "] }")).isEqualTo(HEAD + grouped + "," + indent + WAIVER + "] }");
+  }
+
+  @Test
+  void whatWasAddedCanBeTakenOutToTheLetter() {
+    String text = HEAD + ",\n  \"variants\": {\n    \"a\": { },\n    \"b\": {}\n  }\n}";
+    Document document = Samples.document(text);
+    Document added = ((Reading.Accepted<Document>) Edits.variant(document, "c \"d\"", "")).value();
+    assertThat(added.variants()).containsExactly("a", "b", "c \"d\"");
+    assertThat(text(added.without("/variants/c \"d\""))).isEqualTo(text);
+  }
+
+  @Test
+  void whatIsTakenOutTakesItsCommaAlong() {
+    Document document = Samples.document(HEAD + ", \"variants\": { \"a\": {}, \"b\": {} } }");
+    assertThat(text(document.without("/variants/a")))
+        .isEqualTo(HEAD + ", \"variants\": { \"b\": {} } }");
+    assertThat(text(document.without("/variants/b")))
+        .isEqualTo(HEAD + ", \"variants\": { \"a\": {} } }");
+    assertThat(text(document.without("/variants"))).isEqualTo(HEAD + " }");
+  }
+
+  @Test
+  void aWaiverThatSaysNothingAndAVariantThatIsThereAlreadyAreRefused() {
+    Document document = Samples.document(HEAD + ", \"variants\": { \"a\": {} } }");
+    assertThat(Edits.waiver(document, "wall-thin", "", "", " "))
+        .isInstanceOf(Reading.Refused.class);
+    assertThat(Edits.waiver(document, "wall-thin", "no such joint", "", "why"))
+        .isInstanceOf(Reading.Refused.class);
+    assertThat(Edits.variant(document, "a", "")).isInstanceOf(Reading.Refused.class);
+    assertThat(Edits.variant(document, Design.AS_DRAWN, "")).isInstanceOf(Reading.Refused.class);
+    assertThat(Edits.dimensionIn(document, "none", "height", "3"))
+        .isInstanceOf(Reading.Refused.class);
+  }
+
+  @Test
+  void nothingIsAddedToWhatHoldsNothing() {
+    Document document = Samples.document(HEAD + " }");
+    assertThatThrownBy(() -> document.added("/name", "x", "1"))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> document.without("")).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void everyCharacterOfAReasonComesBack() {
+    String because = "\u00e4 \"q\" \\ / \n \t \u0001 \u001f \ud83e\ude91";
+    Document document = Samples.document(HEAD + " }");
+    Document edited =
+        ((Reading.Accepted<Document>) Edits.waiver(document, "wall-thin", "", "", because)).value();
+    Design design = ((Reading.Accepted<Design>) edited.design(Design.AS_DRAWN)).value();
+    assertThat(design.waived().get(0).because()).isEqualTo(because);
+  }
+
+  @Test
+  void theWayItIsWrittenIsNoDifference() {
+    Document one = Samples.document(HEAD + ", \"dimensions\": { \"a\": 440, \"b\": 1 } }");
+    Document other = Samples.document(HEAD + ",\n\"dimensions\": { \"b\" : 1.0, \"a\": 4.4e2 } }");
+    assertThat(Difference.between(one, other)).isEmpty();
+  }
+
+  @Test
+  void whatIsAddedAndTakenAwayAndChangedIsADifference() {
+    Document one =
+        Samples.document(HEAD + ", \"dimensions\": { \"a\": 440, \"b\": 1, \"c\": \"1 mm\" } }");
+    Document other =
+        Samples.document(
+            HEAD.replace("Post", "Pole")
+                + ", \"dimensions\": { \"a\": 440, \"c\": 1, \"d\": 2 } }");
+    List<String> told =
+        Difference.between(one, other).stream()
+            .map(
+                d ->
+                    String.join(
+                        " ", d.section(), d.name(), d.mine().orElse("-"), d.theirs().orElse("-")))
+            .toList();
+    assertThat(told)
+        .containsExactly(
+            "name  \"Post\" \"Pole\"",
+            "dimensions b 1 -",
+            "dimensions c \"1 mm\" 1",
+            "dimensions d - 2");
+  }
+}

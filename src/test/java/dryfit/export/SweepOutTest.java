@@ -1,0 +1,64 @@
+package dryfit.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.document.Design.LengthUnit;
+import dryfit.document.Quantity;
+import dryfit.fit.compare.Datum;
+import dryfit.fit.compare.Sweep;
+import dryfit.fit.compare.Sweep.Point;
+import dryfit.fit.compare.Sweep.Range;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A sweep of three invented steps as text, JSON and a page. */
+class SweepOutTest {
+  private static final Sweep SWEEP =
+      new Sweep(
+          new Sweep.Plan("as drawn", "rail", Quantity.Kind.LENGTH, 40, 60, 10),
+          List.of(
+              point(40, 2.5, Optional.empty()),
+              point(50, 2.75, Optional.empty()),
+              point(60, 3, Optional.of("tenons-meet: they share wood"))),
+          List.of(
+              new Range(40, 53.4, Optional.empty(), Optional.of("tenons-meet: they share wood"))));
+
+  private static Point point(double value, double mass, Optional<String> reason) {
+    Datum datum = new Datum(Datum.Group.WHOLE, "", "mass", Datum.Kind.MASS, mass);
+    return new Point(value, reason, reason.isPresent() ? 1 : 0, 0, List.of(datum));
+  }
+
+  @Test
+  void theTableHasAStepALineAndTheAnswerIsTheLastLine() {
+    String text = SweepOut.text(SWEEP, TextStyle.of(LengthUnit.MM));
+    assertThat(text).containsPattern("50\\.00 mm +fits +0 +0 +2\\.75 kg");
+    assertThat(text).contains("above 53.40 mm: tenons-meet");
+    assertThat(text).endsWith("FITS from 40.00 mm to 53.40 mm\n");
+    assertThat(text.lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  @Test
+  void aChairThatFitsNowhereIsToldSo() {
+    Sweep nowhere = new Sweep(SWEEP.plan(), SWEEP.points().subList(2, 3), List.of());
+    assertThat(SweepOut.text(nowhere, TextStyle.of(LengthUnit.MM)))
+        .endsWith("DOES NOT FIT anywhere in this range\n");
+  }
+
+  @Test
+  void theJsonHasEveryFigureAtEveryStep() {
+    String json = new String(SweepOut.json(SWEEP), StandardCharsets.UTF_8);
+    assertThat(json).contains("\"value\" : 2.75", "\"to\" : 53.4", "\"unit\" : \"kg\"");
+  }
+
+  @Test
+  void thePageDrawsWhatChanges() {
+    byte[] bytes = SweepOut.page(SWEEP, "A <chair>", TextStyle.of(LengthUnit.MM));
+    String page = new String(bytes, StandardCharsets.UTF_8);
+    assertThat(page).contains("A &lt;chair&gt;", "<polyline", "aria-label=\"mass\"");
+    // Forty to sixty over 530 units of drawing: the good range ends at 90 + 530 * 13.4 / 20.
+    assertThat(page).contains("width=\"355.10\"");
+    assertThat(SweepOut.page(SWEEP, "A <chair>", TextStyle.of(LengthUnit.MM))).isEqualTo(bytes);
+  }
+}
