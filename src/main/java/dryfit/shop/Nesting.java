@@ -16,9 +16,12 @@ import dryfit.shop.BoardLayout.Placed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -236,7 +239,7 @@ final class Nesting {
 
     private boolean anywhere(Item item, List<Integer> number, Way way) {
       for (int b = 0; b < stock.size(); b++) {
-        if (takes(b, item) && put(b, item, number, way)) {
+        if (takes(b, item) && put(b, item, number, way, turn -> true)) {
           return true;
         }
       }
@@ -254,15 +257,19 @@ final class Nesting {
       // Mirrored grain along the board: the same face up. Sloping: the other one, end for end.
       boolean sameSide = second.up().equals(up);
       Way other = new Way(sloping == sameSide, way.endForEnd() != sloping);
-      if (!put(b, first, List.of(number, 0), way)) {
-        return false;
+      Set<Double> tried = new HashSet<>();
+      while (put(b, first, List.of(number, 0), way, turn -> !tried.contains(turn))) {
+        double turn = placed.get(b).get(placed.get(b).size() - 1).turn();
+        // A mirrored outline turns the mirrored way; one that is turned over is the same outline.
+        double twin = sloping ? turn : -turn;
+        if (put(b, second, List.of(number, 1), other, t -> Math.abs(t - twin) < SAME_TURN)) {
+          pairs.add(
+              new PairNote(unit.pair(), sloping ? Mirroring.TURNED_OVER : Mirroring.SAME_FACE_UP));
+          return true;
+        }
+        takeBack(b);
+        tried.add(turn);
       }
-      if (put(b, second, List.of(number, 1), other)) {
-        pairs.add(
-            new PairNote(unit.pair(), sloping ? Mirroring.TURNED_OVER : Mirroring.SAME_FACE_UP));
-        return true;
-      }
-      takeBack(b);
       return false;
     }
 
@@ -271,11 +278,12 @@ final class Nesting {
           && stock.get(b).planed() >= item.shape().thickness() - SAME;
     }
 
-    private boolean put(int b, Item item, List<Integer> number, Way way) {
+    private boolean put(
+        int b, Item item, List<Integer> number, Way way, DoublePredicate turnIsRight) {
       Ready best = null;
       Strip.Spot spot = null;
       for (Ready r : ready(item, number, way, stock.get(b).board().slope())) {
-        Strip.Spot found = strips.get(b).room(r.cover());
+        Strip.Spot found = turnIsRight.test(r.turn()) ? strips.get(b).room(r.cover()) : null;
         if (found != null && (spot == null || end(r, found) < end(best, spot))) {
           best = r;
           spot = found;
@@ -355,6 +363,9 @@ final class Nesting {
 
   /** A blank thicker than a board by less than this is no thicker, mm. */
   private static final double SAME = 0.01;
+
+  /** Turns of a pair that differ by less than this differ by rounding only, rad. */
+  private static final double SAME_TURN = 1e-6;
 
   /**
    * A shape laid in a way on a board of some slope: as it is drawn if its grain then is near enough

@@ -29,20 +29,24 @@ class BoardLayoutTest {
   private static final double KERF = 3;
   private static final double MARGIN = 5;
 
-  private static final Chair CHAIR =
-      Fitted.of(
-              """
-              { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
-                "parts": {
-                  "leg": { "form": "sawn", "pair": true, "thickness": 30, "stands-at": [200, 0, 0],
-                    "side": [ [0, 0], [40, 0], [40, 300], [120, 700], [80, 700], [0, 300] ] },
-                  "rail": { "form": "straight", "section": [60, 20],
-                    "between": ["leg right", "leg left"], "y": 20, "middle": 250 },
-                  "stretcher": { "form": "straight", "section": [30, 20],
-                    "between": ["leg right", "leg left"], "y": 20, "middle": 100 },
-                  "top": { "form": "panel", "thickness": 15, "plane": "plan", "at": [0, 0, 720],
-                    "outline": [ [-150, -200], [150, -200], [150, 0], [-150, 0] ] } } }""")
-          .chair();
+  private static final String SKETCH =
+      """
+          { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
+            "parts": {
+              "leg": { "form": "sawn", "pair": true, "thickness": 30, "stands-at": [200, 0, 0],
+                "side": [ [0, 0], [40, 0], [40, 300], [120, 700], [80, 700], [0, 300] ] },
+              "rail": { "form": "straight", "section": [60, 20],
+                "between": ["leg right", "leg left"], "y": 20, "middle": 250 },
+              "stretcher": { "form": "straight", "section": [30, 20],
+                "between": ["leg right", "leg left"], "y": 20, "middle": 100 },
+              "top": { "form": "panel", "thickness": 15, "plane": "plan", "at": [0, 0, 720],
+                "outline": [ [-150, -200], [150, -200], [150, 0], [-150, 0] ] } } }""";
+
+  private static final Chair CHAIR = Fitted.of(SKETCH).chair();
+
+  /** Its legs are cut so that the grain runs from end to end, aslant to the edges of the blank. */
+  private static final Chair ASLANT =
+      Fitted.of(SKETCH.replace("\"pair\": true,", "\"pair\": true, \"grain\": \"chord\",")).chair();
 
   private static BoardsPlan plan(Board... boards) {
     return new BoardsPlan(
@@ -125,6 +129,7 @@ class BoardLayoutTest {
     Placed left = placed(layout, "leg left");
     assertThat(left.up()).isEqualTo(right.up());
     assertThat(left.endForEnd()).isEqualTo(right.endForEnd());
+    assertThat(left.turn()).isCloseTo(-right.turn(), within(1e-6));
   }
 
   @Test
@@ -137,6 +142,27 @@ class BoardLayoutTest {
     Placed left = placed(layout, "leg left");
     assertThat(left.up()).isNotEqualTo(right.up());
     assertThat(left.endForEnd()).isNotEqualTo(right.endForEnd());
+    assertThat(left.turn()).isCloseTo(right.turn(), within(1e-6));
+  }
+
+  @Test
+  void inAnyLayoutTheTwinOfAPairTurnsWithIt() {
+    for (double slope : new double[] {0, Math.toRadians(3)}) {
+      Nesting nesting =
+          new Nesting(ASLANT, plan(board("thick", 260, 40, slope), board("thin", 120, 22, slope)));
+      SplittableRandom random = new SplittableRandom(2);
+      boolean turned = false;
+      for (int i = 0; i < 40; i++) {
+        BoardLayout layout = nesting.random(random);
+        if (layout.pairs().get(0).mirroring() != Mirroring.APART) {
+          double right = placed(layout, "leg right").turn();
+          double left = placed(layout, "leg left").turn();
+          assertThat(left).isCloseTo(slope == 0 ? -right : right, within(1e-6));
+          turned |= Math.abs(right) > Math.toRadians(0.1);
+        }
+      }
+      assertThat(turned).isTrue();
+    }
   }
 
   @Test
