@@ -24,10 +24,8 @@ public final class BoardText {
         double from = part.rough().stream().mapToDouble(Vec2::x).min().orElse(0);
         double to = part.rough().stream().mapToDouble(Vec2::x).max().orElse(0);
         String where = style.bare(from) + " to " + style.bare(to);
-        wrapped(
-            out,
-            "  ",
-            String.format(Locale.ROOT, "%s, %s: %s", part.label(), BoardWords.lies(part), where));
+        String lies = BoardWords.lies(part);
+        wrapped(out, "  ", part.label() + (lies.isEmpty() ? "" : ", " + lies) + ": " + where);
       }
       wrapped(out, "  ", "used up to " + style.length(laid.used()));
       out.append('\n');
