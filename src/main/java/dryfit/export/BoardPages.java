@@ -66,7 +66,9 @@ public final class BoardPages {
         BoardWords.yielded(layout)
             + String.format(Locale.ROOT, " Drawn 1 : %.1f, not for measuring.", 1 / scale));
     out.addAll(BoardWords.notes(layout));
-    return out;
+    // A letter is about half as wide as the type is high; a tenth more for text of wide letters.
+    int columns = (int) ((width - 2 * MARGIN) / (TYPE * 0.55));
+    return out.stream().flatMap(n -> Wrapped.lines(columns, "", "   ", n).stream()).toList();
   }
 
   private double notesHeight() {
