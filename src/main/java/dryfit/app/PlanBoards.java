@@ -3,27 +3,45 @@ package dryfit.app;
 import dryfit.build.Chair;
 import dryfit.document.BoardsPlan;
 import dryfit.document.Design;
+import dryfit.export.BoardPages;
 import dryfit.export.CutListCsv;
 import dryfit.export.CutListPages;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
 import dryfit.export.paper.PdfFile;
+import dryfit.export.paper.SvgFile;
+import dryfit.shop.BoardLayout;
 import dryfit.shop.CutList;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
-/** What wood a chair takes: its cut list. */
-public record PlanBoards(Chair chair, CutList list) {
+/**
+ * What wood a chair takes: its cut list, and where its blanks are cut from the boards that are
+ * there.
+ *
+ * @param layout none if no boards are given
+ */
+public record PlanBoards(Chair chair, CutList list, Optional<BoardLayout> layout) {
 
-  /** The cut list by what the maker allows. */
+  /** By what the maker allows and has. */
   public static PlanBoards of(Chair chair, BoardsPlan plan) {
-    return new PlanBoards(chair, CutList.of(chair, plan));
+    return new PlanBoards(
+        chair,
+        CutList.of(chair, plan),
+        plan.have().isEmpty() ? Optional.empty() : Optional.of(BoardLayout.of(chair, plan)));
+  }
+
+  /** How the command ends: not well if a blank found no place. */
+  public Exit exit() {
+    return layout.isPresent() && !layout.get().left().isEmpty() ? Exit.DOES_NOT_FIT : Exit.FITS;
   }
 
   /**
-   * Writes the list as CSV and as PDF, stopping at the first file that fails.
+   * Writes the list as CSV, both as PDF, and the boards as SVG, stopping at the first file that
+   * fails.
    *
    * @param each is told of every file as it is finished or fails
    */
@@ -33,6 +51,14 @@ public record PlanBoards(Chair chair, CutList list) {
       return exit;
     }
     List<Page> pages = new ArrayList<>(CutListPages.of(chair, list, style, paper));
+    if (layout.isPresent()) {
+      pages.addAll(BoardPages.of(layout.get(), style, paper));
+      Page page = BoardPages.one(layout.get(), style);
+      Exit drawn = put(folder.resolve("boards.svg"), SvgFile.bytes(page, title()), each);
+      if (drawn != Exit.FITS) {
+        return drawn;
+      }
+    }
     return put(folder.resolve("boards.pdf"), PdfFile.bytes(pages, title()), each);
   }
 

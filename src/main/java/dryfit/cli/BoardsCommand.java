@@ -6,6 +6,7 @@ import dryfit.app.PlanBoards;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
 import dryfit.document.Design;
+import dryfit.export.BoardText;
 import dryfit.export.CutListCsv;
 import dryfit.export.CutListJson;
 import dryfit.export.CutListText;
@@ -26,14 +27,17 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "boards",
     description = {
-      "List the blanks of a chair by timber and thickness, with what to buy.",
+      "List the blanks of a chair by timber and thickness, with what to buy, and lay",
+      "them out on the boards of the document or of --board. Ends with 4 if one of them",
+      "finds no place there.",
       "The allowances are those of the document, unless an option says otherwise."
     },
     footer = {
       "",
       "Examples:",
       "  boards models/harbour-armchair.json",
-      "  boards models/orchard-side-chair.json --allow \"1,1/4,0\" --to lists"
+      "  boards models/orchard-side-chair.json --allow \"1,1/4,0\" --to lists",
+      "  boards models/kiln-stool.json --board 1200x200x52 --board 900x120x52"
     })
 final class BoardsCommand implements Callable<Integer> {
   private final Screen screen;
@@ -56,7 +60,7 @@ final class BoardsCommand implements Callable<Integer> {
   @Option(
       names = "--to",
       paramLabel = "FOLDER",
-      description = "also write the list as CSV and PDF into this folder")
+      description = "also write CSV, PDF and, if there are boards, SVG into this folder")
   private Path to;
 
   @Option(
@@ -90,13 +94,15 @@ final class BoardsCommand implements Callable<Integer> {
     PlanBoards boards = PlanBoards.of(built, wood.over(built.design(), spec.commandLine()));
     TextStyle style = style(built.design());
     if (form != null && form.json) {
-      print(CutListJson.bytes(built, boards.list()));
+      print(CutListJson.bytes(built, boards.list(), boards.layout()));
     } else if (form != null && form.csv) {
       print(CutListCsv.bytes(boards.list()));
     } else {
       screen.out().print(CutListText.of(built, boards.list(), style));
+      boards.layout().ifPresent(layout -> screen.out().print("\n" + BoardText.of(layout, style)));
     }
-    return to == null ? Exit.FITS.code() : write(boards, style).code();
+    Exit written = to == null ? Exit.FITS : write(boards, style);
+    return (written == Exit.FITS ? boards.exit() : written).code();
   }
 
   private Exit write(PlanBoards boards, TextStyle style) {

@@ -1,14 +1,18 @@
 package dryfit.export;
 
 import static dryfit.export.JsonOut.NODES;
+import static dryfit.export.JsonOut.degrees;
 import static dryfit.export.JsonOut.number;
 
 import dryfit.build.Chair;
+import dryfit.geometry.Vec2;
 import dryfit.shop.Blank;
+import dryfit.shop.BoardLayout;
 import dryfit.shop.BoardMeasure;
 import dryfit.shop.CutList;
 import dryfit.shop.CutList.Row;
 import java.util.List;
+import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -18,8 +22,10 @@ public final class CutListJson {
   private CutListJson() {}
 
   /** The document's name and variant, the groups, the pieces and the totals. */
-  public static byte[] bytes(Chair chair, CutList list) {
-    return JsonOut.bytes(node(chair, list));
+  public static byte[] bytes(Chair chair, CutList list, Optional<BoardLayout> layout) {
+    ObjectNode out = node(chair, list);
+    out.set("layout", layout.map(CutListJson::layout).orElse(NODES.nullNode()));
+    return JsonOut.bytes(out);
   }
 
   static ObjectNode node(Chair chair, CutList list) {
@@ -64,6 +70,36 @@ public final class CutListJson {
       node.set("volume", number(row.volume()));
       node.set("mass", number(row.mass()));
     }
+    return out;
+  }
+
+  private static JsonNode layout(BoardLayout layout) {
+    ObjectNode out = NODES.objectNode();
+    out.set("yield", number(layout.yielded()));
+    ArrayNode boards = out.putArray("boards");
+    for (BoardLayout.Laid laid : layout.boards()) {
+      ObjectNode node = boards.addObject();
+      node.put("name", laid.name());
+      node.set("used", number(laid.used()));
+      ArrayNode parts = node.putArray("parts");
+      for (BoardLayout.Placed part : laid.parts()) {
+        ObjectNode one = parts.addObject();
+        one.put("part", part.label());
+        one.put("up", part.up());
+        one.put("endForEnd", part.endForEnd());
+        one.set("turn", degrees(part.turn()));
+        one.set("offGrain", degrees(part.offGrain()));
+        one.set("finished", loop(part.net()));
+        one.set("blank", loop(part.rough()));
+      }
+    }
+    out.set("notes", JsonOut.texts(BoardWords.notes(layout)));
+    return out;
+  }
+
+  private static JsonNode loop(List<Vec2> loop) {
+    ArrayNode out = NODES.arrayNode();
+    loop.forEach(p -> out.addArray().add(number(p.x())).add(number(p.y())));
     return out;
   }
 

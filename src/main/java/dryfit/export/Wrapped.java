@@ -3,7 +3,7 @@ package dryfit.export;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks text into lines that fit a terminal. */
+/** Breaks text into lines that fit a terminal, or a page. */
 final class Wrapped {
   /** Columns that every terminal has. */
   static final int COLUMNS = 80;
@@ -17,11 +17,16 @@ final class Wrapped {
    * @param rest goes before the others
    */
   static List<String> lines(String first, String rest, String text) {
+    return lines(COLUMNS, first, rest, text);
+  }
+
+  /** Lines of at most so many columns, broken at blanks; a word longer than that stays whole. */
+  static List<String> lines(int columns, String first, String rest, String text) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
     for (String word : text.strip().split("\\s+")) {
-      if (!empty && line.length() + 1 + word.length() > COLUMNS) {
+      if (!empty && line.length() + 1 + word.length() > columns) {
         lines.add(line.toString());
         line = new StringBuilder(rest);
         empty = true;
