@@ -116,7 +116,7 @@ class BoardLayoutTest {
     assertThat(layout(Math.toRadians(8)).boards())
         .flatExtracting(Laid::parts)
         .isNotEmpty()
-        .allSatisfy(p -> assertThat(((Placed) p).offGrain()).isLessThan(Math.toRadians(5) + 1e-9));
+        .allSatisfy(p -> assertThat(p.offGrain()).isLessThan(Math.toRadians(5) + 1e-9));
   }
 
   @Test
@@ -179,13 +179,13 @@ class BoardLayoutTest {
   void aBoardWiderThanAnyIsGluedUpFromStrips() {
     assertThat(layout(0).boards())
         .flatExtracting(Laid::parts)
-        .extracting(p -> ((Placed) p).label())
+        .extracting(p -> p.label())
         .contains("leg left", "rail", "stretcher")
         .anyMatch(label -> label.startsWith("top"));
     BoardLayout narrow = BoardLayout.of(CHAIR, plan(board("narrow", 130, 40, 0)));
     assertThat(narrow.boards())
         .flatExtracting(Laid::parts)
-        .extracting(p -> ((Placed) p).label())
+        .extracting(p -> p.label())
         .contains("top, strip 1 of 2", "top, strip 2 of 2");
   }
 
