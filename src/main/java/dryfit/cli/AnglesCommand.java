@@ -5,18 +5,13 @@ import dryfit.app.FitChair;
 import dryfit.app.OpenChair;
 import dryfit.document.Design;
 import dryfit.export.AnglesText;
-import dryfit.export.ProblemsText;
 import dryfit.export.TextStyle;
 import dryfit.fit.FitReport;
 import dryfit.measure.Length;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 @Command(
     name = "angles",
@@ -34,15 +29,14 @@ import picocli.CommandLine.Spec;
 final class AnglesCommand implements Callable<Integer> {
   private final Screen screen;
 
-  @Spec private CommandSpec spec;
-
   @Mixin private ChairArguments chair;
 
   @Option(
       names = "--units",
       paramLabel = "in|mm",
+      converter = Units.class,
       description = "lengths in inches or millimetres; without it, as the document is written")
-  private String units;
+  private Length.Unit units;
 
   AnglesCommand(Screen screen) {
     this.screen = screen;
@@ -50,13 +44,9 @@ final class AnglesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (units != null && !Set.of("in", "mm").contains(units)) {
-      throw new ParameterException(spec.commandLine(), "--units is in or mm, not '" + units + "'");
-    }
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit());
     }
     FitReport report = FitChair.of(((OpenChair.Ready) opened).chair()).report();
     screen.out().print(AnglesText.of(report, style(report.chair().design())));
@@ -65,8 +55,7 @@ final class AnglesCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    Length.Unit unit =
-        units == null ? usual.unit() : units.equals("in") ? Length.Unit.IN : Length.Unit.MM;
-    return new TextStyle(unit, usual.denominator(), false, screen.terminal());
+    return new TextStyle(
+        units == null ? usual.unit() : units, usual.denominator(), false, screen.terminal());
   }
 }

@@ -6,10 +6,7 @@ import dryfit.app.OrderParts.UnknownPart;
 import dryfit.build.Chair;
 import dryfit.export.AssemblyJson;
 import dryfit.export.AssemblyText;
-import dryfit.export.ProblemsJson;
-import dryfit.export.ProblemsText;
 import dryfit.export.TextStyle;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -59,16 +56,11 @@ final class AssembleCommand implements Callable<Integer> {
   public Integer call() {
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      if (json) {
-        print(ProblemsJson.bytes(refused.problems()));
-      } else {
-        screen.err().print(ProblemsText.of(refused.problems()));
-      }
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit(), json);
     }
     OrderParts order = ordered(((OpenChair.Ready) opened).chair());
     if (json) {
-      print(AssemblyJson.bytes(order.assembling()));
+      screen.print(AssemblyJson.bytes(order.assembling()));
     } else {
       TextStyle usual = TextStyle.of(order.assembling().chair().design().unit());
       TextStyle style =
@@ -86,9 +78,5 @@ final class AssembleCommand implements Callable<Integer> {
     } catch (UnknownPart e) {
       throw new ParameterException(spec.commandLine(), "--glued: " + e.getMessage(), e);
     }
-  }
-
-  private void print(byte[] utf8) {
-    screen.out().print(new String(utf8, StandardCharsets.UTF_8));
   }
 }

@@ -10,11 +10,9 @@ import dryfit.export.BoardText;
 import dryfit.export.CutListCsv;
 import dryfit.export.CutListJson;
 import dryfit.export.CutListText;
-import dryfit.export.ProblemsText;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
 import dryfit.measure.Length;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
@@ -87,16 +85,15 @@ final class BoardsCommand implements Callable<Integer> {
   public Integer call() {
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit(), form != null && form.json);
     }
     Chair built = ((OpenChair.Ready) opened).chair();
     PlanBoards boards = PlanBoards.of(built, wood.over(built.design(), spec.commandLine()));
     TextStyle style = style(built.design());
     if (form != null && form.json) {
-      print(CutListJson.bytes(built, boards.list(), boards.layout()));
+      screen.print(CutListJson.bytes(built, boards.list(), boards.layout()));
     } else if (form != null && form.csv) {
-      print(CutListCsv.bytes(boards.list()));
+      screen.print(CutListCsv.bytes(boards.list()));
     } else {
       screen.out().print(CutListText.of(built, boards.list(), style));
       boards.layout().ifPresent(layout -> screen.out().print("\n" + BoardText.of(layout, style)));
@@ -113,15 +110,11 @@ final class BoardsCommand implements Callable<Integer> {
         sheet,
         result -> {
           if (result instanceof WrittenFiles.Failed failed) {
-            screen.err().println(failed.path() + ": not written: " + failed.reason());
+            screen.notWritten(failed);
           } else if (result instanceof WrittenFiles.Finished<?> finished) {
             screen.err().println(finished.file());
           }
         });
-  }
-
-  private void print(byte[] text) {
-    screen.out().print(new String(text, StandardCharsets.UTF_8));
   }
 
   private TextStyle style(Design design) {

@@ -13,11 +13,8 @@ import dryfit.document.Reading;
 import dryfit.export.CompareJson;
 import dryfit.export.ComparePage;
 import dryfit.export.CompareText;
-import dryfit.export.ProblemsJson;
-import dryfit.export.ProblemsText;
 import dryfit.export.TextStyle;
 import dryfit.fit.compare.Comparison;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,17 +77,12 @@ final class CompareCommand implements Callable<Integer> {
     List<Wanted> wanted = CompareChairs.wanted(file, chosen(), others);
     CompareChairs.Outcome outcome = CompareChairs.of(wanted, KernelChoice.USUAL.kernel());
     if (outcome instanceof NotAll not) {
-      if (json) {
-        print(ProblemsJson.bytes(not.problems()));
-      } else {
-        screen.err().print(ProblemsText.of(not.problems()));
-      }
-      return not.exit().code();
+      return screen.refused(not.problems(), not.exit(), json);
     }
     Comparison comparison = ((Compared) outcome).comparison();
     TextStyle usual = TextStyle.of(comparison.sides().get(0).report().chair().design().unit());
     if (json) {
-      print(CompareJson.bytes(comparison));
+      screen.print(CompareJson.bytes(comparison));
     } else {
       TextStyle style = new TextStyle(usual.unit(), usual.denominator(), true, screen.terminal());
       screen.out().print(CompareText.of(comparison, style, all));
@@ -113,14 +105,10 @@ final class CompareCommand implements Callable<Integer> {
   private int write(byte[] html) {
     WrittenFiles result = CompareChairs.write(html, page);
     if (result instanceof WrittenFiles.Failed failed) {
-      screen.err().println(failed.path() + ": not written: " + failed.reason());
+      screen.notWritten(failed);
     } else {
       screen.err().println("page written: " + page);
     }
     return result.exit().code();
-  }
-
-  private void print(byte[] utf8) {
-    screen.out().print(new String(utf8, StandardCharsets.UTF_8));
   }
 }

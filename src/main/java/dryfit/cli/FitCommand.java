@@ -8,11 +8,8 @@ import dryfit.build.Chair;
 import dryfit.document.Design;
 import dryfit.export.FitJson;
 import dryfit.export.FitText;
-import dryfit.export.ProblemsJson;
-import dryfit.export.ProblemsText;
 import dryfit.export.TextStyle;
 import dryfit.measure.Length;
-import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -57,8 +54,9 @@ final class FitCommand implements Callable<Integer> {
   @Option(
       names = "--units",
       paramLabel = "in|mm",
+      converter = Units.class,
       description = "lengths in inches or millimetres; without it, as the document is written")
-  private String units;
+  private Length.Unit units;
 
   @Option(
       names = "--fractions",
@@ -83,18 +81,13 @@ final class FitCommand implements Callable<Integer> {
     refuseWrongOptions();
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      if (json) {
-        print(ProblemsJson.bytes(refused.problems()));
-      } else {
-        screen.err().print(ProblemsText.of(refused.problems()));
-      }
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit(), json);
     }
     Chair built = ((OpenChair.Ready) opened).chair();
     FitChair fitted = FitChair.of(built);
     Exit exit = secondOpinion ? asked(built, fitted.exit()) : fitted.exit();
     if (json) {
-      print(FitJson.bytes(fitted.report()));
+      screen.print(FitJson.bytes(fitted.report()));
     } else {
       Design design = fitted.report().chair().design();
       screen.out().print(FitText.of(fitted.report(), style(design), all));
@@ -111,9 +104,6 @@ final class FitCommand implements Callable<Integer> {
   }
 
   private void refuseWrongOptions() {
-    if (units != null && !Set.of("in", "mm").contains(units)) {
-      throw new ParameterException(spec.commandLine(), "--units is in or mm, not '" + units + "'");
-    }
     if (!DIVISIONS.contains(fractions)) {
       throw new ParameterException(
           spec.commandLine(), "--fractions is 2, 4, 8, 16, 32, 64 or 128, not " + fractions);
@@ -122,12 +112,7 @@ final class FitCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    Length.Unit unit =
-        units == null ? usual.unit() : units.equals("in") ? Length.Unit.IN : Length.Unit.MM;
+    Length.Unit unit = units == null ? usual.unit() : units;
     return new TextStyle(unit, fractions, decimals, screen.terminal());
-  }
-
-  private void print(byte[] utf8) {
-    screen.out().print(new String(utf8, StandardCharsets.UTF_8));
   }
 }

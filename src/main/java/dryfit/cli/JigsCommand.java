@@ -7,22 +7,19 @@ import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.document.JigKind;
-import dryfit.export.ProblemsText;
 import dryfit.export.SolidFile;
 import dryfit.geometry.Vec3;
 import java.nio.file.Path;
-import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 @Command(
     name = "jigs",
@@ -72,8 +69,7 @@ final class JigsCommand implements Callable<Integer> {
   public Integer call() {
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
     if (!joint.isEmpty() && built.joints().stream().map(Joint::name).noneMatch(joint::equals)) {
@@ -105,7 +101,7 @@ final class JigsCommand implements Callable<Integer> {
 
   private void tell(WrittenFiles result) {
     if (result instanceof WrittenFiles.Failed failed) {
-      screen.err().println(failed.path() + ": not written: " + failed.reason());
+      screen.notWritten(failed);
     } else if (result instanceof WrittenFiles.Finished<?> finished) {
       SolidFile file = (SolidFile) finished.file();
       Vec3 s = file.bounds().size();
@@ -118,19 +114,11 @@ final class JigsCommand implements Callable<Integer> {
   }
 
   /** The kinds by their words. */
-  static final class Kinds implements ITypeConverter<JigKind>, Iterable<String> {
-    @Override
-    public JigKind convert(String word) {
-      JigKind kind = JigKind.byWord().get(word);
-      if (kind == null) {
-        throw new TypeConversionException("'" + word + "' is none of " + String.join(", ", this));
-      }
-      return kind;
-    }
-
-    @Override
-    public Iterator<String> iterator() {
-      return JigKind.byWord().keySet().iterator();
+  static final class Kinds extends Words<JigKind> {
+    Kinds() {
+      super(
+          List.copyOf(JigKind.byWord().keySet()),
+          word -> Optional.ofNullable(JigKind.byWord().get(word)));
     }
   }
 }

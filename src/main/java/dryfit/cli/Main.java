@@ -96,6 +96,14 @@ public final class Main {
 
   private static int usage(ParameterException e, PrintStream err) {
     CommandSpec spec = e.getCommandLine().getCommandSpec();
+    if (e instanceof UnmatchedArgumentException unknown && e.getCommandLine().getParent() == null) {
+      err.println(
+          "dryfit: there is no command '"
+              + unknown.getUnmatched().get(0)
+              + "'; there are "
+              + String.join(", ", spec.subcommands().keySet()));
+      return Exit.USAGE.code();
+    }
     String message = e.getMessage().replaceAll("\\s+", " ").strip();
     String meant =
         e instanceof UnmatchedArgumentException unknown && !unknown.getSuggestions().isEmpty()

@@ -9,11 +9,12 @@ import dryfit.build.Chair;
 import dryfit.document.Design;
 import dryfit.document.Problem;
 import dryfit.export.MeasuredText;
-import dryfit.export.ProblemsText;
 import dryfit.export.TextStyle;
 import dryfit.fit.AsMeasured;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -73,14 +74,12 @@ final class MeasureCommand implements Callable<Integer> {
     if (value != null || part != null || joint != null || what != null || on != null) {
       List<Problem> problems = added();
       if (!problems.isEmpty()) {
-        screen.err().print(ProblemsText.of(problems));
-        return Exit.REFUSED.code();
+        return screen.refused(problems, Exit.REFUSED);
       }
     }
     OpenChair.Opened opened = OpenChair.open(file, Design.AS_DRAWN, KernelChoice.USUAL.kernel());
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit());
     }
     Chair chair = ((OpenChair.Ready) opened).chair();
     TextStyle usual = TextStyle.of(chair.design().unit());
@@ -94,6 +93,12 @@ final class MeasureCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(),
           "a measurement needs --part or --joint, --what, --value and --on, the day");
+    }
+    try {
+      LocalDate.parse(on);
+    } catch (DateTimeParseException e) {
+      throw new ParameterException(
+          spec.commandLine(), "--on is a day such as 2026-03-02, not '" + on + "'", e);
     }
     boolean ofJoint = joint != null;
     List<String> known = ofJoint ? AsMeasured.OF_A_JOINT : AsMeasured.OF_A_PART;

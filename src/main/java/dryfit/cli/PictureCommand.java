@@ -6,18 +6,14 @@ import dryfit.app.FitChair;
 import dryfit.app.OpenChair;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
-import dryfit.export.ProblemsText;
 import dryfit.export.picture.View;
 import dryfit.fit.Finding;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 
 @Command(
     name = "picture",
@@ -65,8 +61,7 @@ final class PictureCommand implements Callable<Integer> {
   public Integer call() {
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
     List<Finding> found = findings ? FitChair.of(built).report().findings() : List.of();
@@ -74,7 +69,7 @@ final class PictureCommand implements Callable<Integer> {
     WrittenFiles result =
         new DrawPicture(view, size.width(), size.height()).draw(built, found, path);
     if (result instanceof WrittenFiles.Failed failed) {
-      screen.err().println(failed.path() + ": not written: " + failed.reason());
+      screen.notWritten(failed);
     } else {
       screen.out().println(path + "  " + size.width() + " x " + size.height() + " pixels");
     }
@@ -82,19 +77,9 @@ final class PictureCommand implements Callable<Integer> {
   }
 
   /** The views by their words. */
-  static final class Views implements ITypeConverter<View>, Iterable<String> {
-    @Override
-    public View convert(String word) {
-      return View.named(word)
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "'" + word + "' is none of " + String.join(", ", this)));
-    }
-
-    @Override
-    public Iterator<String> iterator() {
-      return View.words().iterator();
+  static final class Views extends Words<View> {
+    Views() {
+      super(View.words(), View::named);
     }
   }
 }

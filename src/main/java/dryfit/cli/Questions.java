@@ -8,7 +8,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -34,12 +33,7 @@ final class Questions {
   }
 
   Optional<Length.Unit> unit() {
-    return ask(
-        "unit, mm or in",
-        Length.Unit.MM.symbol(),
-        word ->
-            Arrays.stream(Length.Unit.values()).filter(u -> u.symbol().equals(word)).findFirst(),
-        "neither mm nor in");
+    return ask("unit, mm or in", Length.Unit.MM.symbol(), Units::named, "neither mm nor in");
   }
 
   Optional<StartChair> name(StartChair chair) {

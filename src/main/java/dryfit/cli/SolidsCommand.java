@@ -5,22 +5,18 @@ import dryfit.app.OpenChair;
 import dryfit.app.SolidFormat;
 import dryfit.app.WriteSolids;
 import dryfit.app.WrittenFiles;
-import dryfit.export.ProblemsText;
 import dryfit.export.SolidFile;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 @Command(
     name = "solids",
@@ -76,8 +72,7 @@ final class SolidsCommand implements Callable<Integer> {
     }
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit());
     }
     var built = ((OpenChair.Ready) opened).chair();
     Path folder = to != null ? to : FileNames.folder(built.design());
@@ -88,7 +83,7 @@ final class SolidsCommand implements Callable<Integer> {
 
   private void tell(WrittenFiles result) {
     if (result instanceof WrittenFiles.Failed failed) {
-      screen.err().println(failed.path() + ": not written: " + failed.reason());
+      screen.notWritten(failed);
     } else if (result instanceof WrittenFiles.Finished<?> finished) {
       tell((SolidFile) finished.file());
     }
@@ -114,19 +109,9 @@ final class SolidsCommand implements Callable<Integer> {
   }
 
   /** The formats by their words. */
-  static final class Formats implements ITypeConverter<SolidFormat>, Iterable<String> {
-    @Override
-    public SolidFormat convert(String word) {
-      return SolidFormat.named(word)
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "'" + word + "' is none of " + String.join(", ", this)));
-    }
-
-    @Override
-    public Iterator<String> iterator() {
-      return SolidFormat.words().iterator();
+  static final class Formats extends Words<SolidFormat> {
+    Formats() {
+      super(SolidFormat.words(), SolidFormat::named);
     }
   }
 }

@@ -7,18 +7,14 @@ import dryfit.app.StartSize;
 import dryfit.app.WrittenFiles;
 import dryfit.measure.Length;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.Iterator;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 @Command(
     name = "start",
@@ -117,7 +113,7 @@ final class StartCommand implements Callable<Integer> {
     }
     WrittenFiles result = begun.get().write(file, replace);
     if (result instanceof WrittenFiles.Failed failed) {
-      screen.err().println(failed.path() + ": not written: " + failed.reason());
+      screen.notWritten(failed);
     } else {
       tell(begun.get());
     }
@@ -204,38 +200,9 @@ final class StartCommand implements Callable<Integer> {
   }
 
   /** The families by their words. */
-  static final class Families implements ITypeConverter<Family>, Iterable<String> {
-    @Override
-    public Family convert(String word) {
-      return Family.named(word)
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "'" + word + "' is none of " + String.join(", ", this)));
-    }
-
-    @Override
-    public Iterator<String> iterator() {
-      return Family.words().iterator();
-    }
-  }
-
-  /** The units by their symbols. */
-  static final class Units implements ITypeConverter<Length.Unit>, Iterable<String> {
-    @Override
-    public Length.Unit convert(String symbol) {
-      return Arrays.stream(Length.Unit.values())
-          .filter(u -> u.symbol().equals(symbol))
-          .findFirst()
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "'" + symbol + "' is none of " + String.join(", ", this)));
-    }
-
-    @Override
-    public Iterator<String> iterator() {
-      return Arrays.stream(Length.Unit.values()).map(Length.Unit::symbol).iterator();
+  static final class Families extends Words<Family> {
+    Families() {
+      super(Family.words(), Family::named);
     }
   }
 }

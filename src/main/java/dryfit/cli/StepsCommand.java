@@ -3,7 +3,6 @@ package dryfit.cli;
 import dryfit.app.Exit;
 import dryfit.app.OpenChair;
 import dryfit.build.Chair;
-import dryfit.export.ProblemsText;
 import dryfit.export.StepsText;
 import dryfit.export.TextStyle;
 import java.util.concurrent.Callable;
@@ -27,8 +26,7 @@ final class StepsCommand implements Callable<Integer> {
   public Integer call() {
     OpenChair.Opened opened = chair.open();
     if (opened instanceof OpenChair.Refused refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return refused.exit().code();
+      return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
     screen.out().print(StepsText.of(built, TextStyle.of(built.design().unit())));

@@ -10,12 +10,10 @@ import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.DocumentReader;
 import dryfit.document.Reading;
-import dryfit.export.ProblemsText;
 import dryfit.export.SweepOut;
 import dryfit.export.TextStyle;
 import dryfit.fit.compare.Sweep;
 import dryfit.fit.compare.Sweeping;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.IntConsumer;
@@ -72,14 +70,12 @@ final class SweepCommand implements Callable<Integer> {
   public Integer call() {
     Reading<Document> reading = DocumentReader.read(file);
     if (reading instanceof Reading.Refused<Document> refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return Exit.REFUSED.code();
+      return screen.refused(refused.problems(), Exit.REFUSED, json);
     }
     Document document = ((Reading.Accepted<Document>) reading).value();
     Reading<Design> design = SweepChair.design(document, variant);
     if (design instanceof Reading.Refused<Design> refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return Exit.REFUSED.code();
+      return screen.refused(refused.problems(), Exit.REFUSED, json);
     }
     Design accepted = ((Reading.Accepted<Design>) design).value();
     Sweep.Plan plan = plan(accepted);
@@ -89,7 +85,7 @@ final class SweepCommand implements Callable<Integer> {
     }
     TextStyle usual = TextStyle.of(accepted.unit());
     if (json) {
-      screen.out().print(new String(SweepOut.json(sweep), StandardCharsets.UTF_8));
+      screen.print(SweepOut.json(sweep));
     } else {
       TextStyle style = new TextStyle(usual.unit(), usual.denominator(), true, screen.terminal());
       screen.out().print(SweepOut.text(sweep, style));
@@ -121,7 +117,7 @@ final class SweepCommand implements Callable<Integer> {
   private int written(byte[] html, int exit) {
     WrittenFiles result = CompareChairs.write(html, page);
     if (result instanceof WrittenFiles.Failed failed) {
-      screen.err().println(failed.path() + ": not written: " + failed.reason());
+      screen.notWritten(failed);
       return failed.exit().code();
     }
     screen.err().println("page written: " + page);

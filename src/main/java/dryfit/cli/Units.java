@@ -1,17 +1,17 @@
 package dryfit.cli;
 
 import dryfit.measure.Length;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.TypeConversionException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
-/** The units that lengths are printed in, by their words. */
-final class Units implements ITypeConverter<Length.Unit> {
-  @Override
-  public Length.Unit convert(String word) {
-    return switch (word) {
-      case "in" -> Length.Unit.IN;
-      case "mm" -> Length.Unit.MM;
-      default -> throw new TypeConversionException("'" + word + "' is neither in nor mm");
-    };
+/** The units of length by their symbols. */
+final class Units extends Words<Length.Unit> {
+  Units() {
+    super(List.of(Length.Unit.MM.symbol(), Length.Unit.IN.symbol()), Units::named);
+  }
+
+  static Optional<Length.Unit> named(String symbol) {
+    return Arrays.stream(Length.Unit.values()).filter(u -> u.symbol().equals(symbol)).findFirst();
   }
 }

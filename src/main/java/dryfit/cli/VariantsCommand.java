@@ -5,7 +5,6 @@ import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.DocumentReader;
 import dryfit.document.Reading;
-import dryfit.export.ProblemsText;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,8 +28,7 @@ final class VariantsCommand implements Callable<Integer> {
   public Integer call() {
     Reading<Document> reading = DocumentReader.read(file);
     if (reading instanceof Reading.Refused<Document> refused) {
-      screen.err().print(ProblemsText.of(refused.problems()));
-      return Exit.REFUSED.code();
+      return screen.refused(refused.problems(), Exit.REFUSED);
     }
     screen.out().println(Design.AS_DRAWN);
     ((Reading.Accepted<Document>) reading).value().variants().forEach(screen.out()::println);

@@ -63,6 +63,12 @@ public final class StepsText {
               + size(step, 2)
               + ".";
       case MARK -> "Mark face side and face edge, and which way is up, front and outside.";
+      case BEND ->
+          "Bend it, and let it keep its shape before any joint is marked: "
+              + size(step, 0)
+              + " along its middle, no tighter than a radius of "
+              + size(step, 1)
+              + ".";
       case FINISH_PLANE ->
           "Finish-plane it now: planed after its housing is cut it would be loose in it.";
       case FOOT ->
@@ -126,6 +132,14 @@ public final class StepsText {
               + ", "
               + size(step, 0)
               + " long, while there are flat faces to mark from.";
+      case TENON_ON_BENT ->
+          "Cut shoulders, "
+              + angle(step.angle())
+              + ", and tenon of "
+              + about
+              + ", "
+              + size(step, 0)
+              + " long, marked from the end as it runs there.";
       case TURN_TENON ->
           "Turn the tenon of "
               + about

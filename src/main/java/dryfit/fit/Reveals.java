@@ -27,9 +27,10 @@ final class Reveals {
   static Optional<Reveal> of(Joint joint, Placed tenoned, Placed mortised) {
     Vec3 n = joint.mouth().normal();
     List<Setback> sides = new ArrayList<>();
-    Vec3 across = tenoned.part().frame().z().across(n);
-    Vec3 along = mortised.part().frame().x().across(n);
-    boolean uprightPart = Math.abs(tenoned.part().frame().z().dot(n)) > 0.7;
+    Vec3 thickness = tenoned.part().frameNear(joint.at()).z();
+    Vec3 across = thickness.across(n);
+    Vec3 along = mortised.part().lengthNear(joint.at()).across(n);
+    boolean uprightPart = Math.abs(thickness.dot(n)) > 0.7;
     if (mortised.part().plan() instanceof PartPlan.Panel) {
       return Optional.empty();
     }

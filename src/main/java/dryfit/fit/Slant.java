@@ -50,7 +50,8 @@ public record Slant(
       return Optional.empty();
     }
     Part part = chair.parts().get(joint.tenoned());
-    Vec3 out = joint.atStart() ? part.frame().x().negated() : part.frame().x();
+    Vec3 length = part.lengthNear(joint.at());
+    Vec3 out = joint.atStart() ? length.negated() : length;
     double slant = aside(out, joint.entry(), joint.thick());
     double lean = aside(joint.mouth().normal().negated(), joint.entry(), joint.thick());
     if (slant <= PLAY && lean <= PLAY || slant >= MOST) {

@@ -139,9 +139,14 @@ final class TenonShapeCheck implements Check {
                 joint.at()));
   }
 
-  /** The size of the tenoned part across its tenon's cheeks, just behind the shoulder. */
+  /**
+   * The size of the tenoned part across its tenon's cheeks, so far behind the shoulder that a
+   * shoulder which leans takes nothing off it.
+   */
   private static double across(Assembly assembly, Joint joint) {
-    Vec3 from = joint.at().plus(joint.mouth().normal().times(1));
+    double reach = assembly.tenoned(joint).part().blank().thickness();
+    double behind = 1 + reach * Math.tan(Math.min(joint.lean(), MOST_LEAN));
+    Vec3 from = joint.at().minus(joint.entry().times(behind));
     Rays rays = assembly.tenoned(joint).rays();
     double sum = 0;
     for (int sign = -1; sign <= 1; sign += 2) {
@@ -186,6 +191,9 @@ final class TenonShapeCheck implements Check {
                 joint.plan().pointer() + "/entry",
                 joint.at()));
   }
+
+  /** A shoulder that leans more is no longer looked behind, radians. */
+  private static final double MOST_LEAN = Math.toRadians(60);
 
   private static String times(double ratio) {
     return String.format(Locale.ROOT, "%.1f times", ratio);

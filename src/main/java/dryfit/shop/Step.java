@@ -27,6 +27,8 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     SQUARE,
     /** Reference face and edge are marked, and which way is up, front and outside. */
     MARK,
+    /** Bent, before any joint is marked: length along the middle line, tightest radius of it. */
+    BEND,
     /** Finish-planed before it is fitted, for planing afterwards would loosen it. */
     FINISH_PLANE,
     /** Foot cut before heights are measured: long side, short side; the angle is off square. */
@@ -54,6 +56,8 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     GROOVE,
     /** Shoulders and tenon: length along the entry; the angle of the shoulder is off square. */
     TENON,
+    /** Shoulders and tenon on the end of a bent part: as {@link #TENON}. */
+    TENON_ON_BENT,
     /** A tenon turned on the end of a round part: length; the angle of its shoulder. */
     TURN_TENON,
     /** An end let in whole: depth. */

@@ -53,6 +53,9 @@ public record Steps(int part, List<Step> steps) {
       Vec3 size = part.blank().rough().size();
       sized(Step.Kind.SQUARE, "", size.x(), size.y(), size.z());
       steps.add(Step.of(Step.Kind.MARK, ""));
+      part.bend()
+          .filter(b -> Double.isFinite(b.radius()))
+          .ifPresent(b -> sized(Step.Kind.BEND, "", b.length(), b.radius()));
       boolean round = MortiseSteps.isRound(part);
       if (!round) {
         foot();
@@ -159,13 +162,7 @@ public record Steps(int part, List<Step> steps) {
           sized(Step.Kind.HOUSED_END, joint.label(), joint.plan().depth().orElse(0));
         } else if (joint.plan().shoulder() != Shoulder.NONE && isCutOnTheEnd(joint)) {
           double off = EndCut.of(joint.mouth().flipped(), part.frameNear(joint.at())).offSquare();
-          steps.add(
-              new Step(
-                  MortiseSteps.isRound(part) ? Step.Kind.TURN_TENON : Step.Kind.TENON,
-                  joint.label(),
-                  "",
-                  List.of(joint.length()),
-                  off));
+          steps.add(new Step(tenonKind(), joint.label(), "", List.of(joint.length()), off));
         }
         for (PartPlan plan : chair.design().parts()) {
           if (plan instanceof PartPlan.Pin pin && joint.name().equals(pin.place().joint())) {
@@ -174,6 +171,12 @@ public record Steps(int part, List<Step> steps) {
           }
         }
       }
+    }
+
+    private Step.Kind tenonKind() {
+      return MortiseSteps.isRound(part)
+          ? Step.Kind.TURN_TENON
+          : part.bend().isPresent() ? Step.Kind.TENON_ON_BENT : Step.Kind.TENON;
     }
 
     private boolean isCutOnTheEnd(Joint joint) {
@@ -211,7 +214,9 @@ public record Steps(int part, List<Step> steps) {
         BlockEnds ends = BlockEnds.of(part).orElseThrow();
         steps.add(blockEnd(block.first().part(), ends.first()));
         steps.add(blockEnd(block.second().part(), ends.second()));
-      } else if (plan instanceof PartPlan.Panel || plan instanceof PartPlan.Seat) {
+      } else if (plan instanceof PartPlan.Panel
+          || plan instanceof PartPlan.Seat
+          || plan instanceof PartPlan.Splat) {
         steps.add(Step.of(Step.Kind.SAW, "outline"));
       }
       cuts()

@@ -193,12 +193,61 @@ class MainTest {
   }
 
   @Test
+  void aCommandThatThereIsNotIsAnsweredWithThoseThatThereAre() {
+    assertThat(run("frobnicate", "x").err())
+        .contains("there is no command 'frobnicate'")
+        .contains("fit, assemble, angles");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fit", "assemble", "compare", "boards"})
+  void aRefusalIsJsonWhereJsonWasAskedFor(String command) {
+    Said said = run(command, "none.json", "--json");
+    assertThat(said.code()).isEqualTo(3);
+    assertThat(said.err()).isEmpty();
+    assertThat(Schemas.problems("problems-1.schema.json", said.out())).isEmpty();
+  }
+
+  @Test
+  void aDayThatThereIsNotIsTheCommandsFaultNotTheDocuments() {
+    Said said =
+        run(
+            "measure",
+            STOOL,
+            "--part",
+            "front-rail",
+            "--what",
+            "width",
+            "--value",
+            "60 mm",
+            "--on",
+            "2026-13-45");
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("--on is a day").contains("2026-13-45");
+  }
+
+  @Test
   void aSlipInAnOptionGetsTheNearestOne() {
     assertThat(run("fit", STOOL, "--jsn").err()).contains("do you mean --json?");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "fit", "solids", "picture", "variants", "steps", "jigs"})
+  @ValueSource(
+      strings = {
+        "",
+        "fit",
+        "assemble",
+        "angles",
+        "solids",
+        "picture",
+        "variants",
+        "compare",
+        "sweep",
+        "steps",
+        "jigs",
+        "boards",
+        "window"
+      })
   void helpIsThereForEveryCommandWithinEightyColumns(String command) {
     Said said = command.isEmpty() ? run("--help") : run(command, "--help");
     assertThat(said.code()).isZero();

@@ -84,6 +84,26 @@ class FormatPageTest {
     }
   }
 
+  /** Checks are looked up in the sources too. */
+  @Test
+  void thePageNamesEveryCheck() throws IOException {
+    String page = Files.readString(PAGE);
+    Pattern check =
+        Pattern.compile("(?s)(?:Found\\.of|found|[fF]inding)\\(\\s*\"([a-z]+-[a-z-]+)\"");
+    try (Stream<Path> sources = Files.list(Path.of("src/main/java/dryfit/fit"))) {
+      List<String> checks =
+          sources
+              .filter(Files::isRegularFile)
+              .flatMap(FormatPageTest::text)
+              .flatMap(text -> check.matcher(text).results())
+              .map(found -> found.group(1))
+              .distinct()
+              .toList();
+      assertThat(checks).hasSizeGreaterThan(20);
+      assertThat(checks).allSatisfy(found -> assertThat(page).contains("`" + found + "`"));
+    }
+  }
+
   /** Codes are looked up in the sources, so that none is left out of the table. */
   @Test
   void thePageNamesEveryCode() throws IOException {

@@ -82,7 +82,7 @@ public final class Data {
       moment = moment.plus(MassProperties.of(part.placedMesh()).centre().times(own));
     }
     add(Group.WHOLE, CHAIR, "mass", Kind.MASS, mass);
-    add(Group.WHOLE, CHAIR, "board measure of the blanks", Kind.VOLUME, rough);
+    add(Group.WHOLE, CHAIR, "board measure, no allowances", Kind.VOLUME, rough);
     Vec3 middle = moment.times(1 / mass);
     add(Group.WHOLE, CHAIR, "centre of mass, to the right", Kind.LENGTH, middle.x());
     add(Group.WHOLE, CHAIR, "centre of mass, back", Kind.LENGTH, middle.y());
@@ -141,7 +141,7 @@ public final class Data {
       Vec3 size = part.solid().mesh().bounds().size();
       sizes(part.label(), "", size);
       Box rough = part.blank().rough();
-      sizes(part.label(), "blank ", rough.size());
+      sizes(part.label(), "least blank ", rough.size());
       add(Group.PART, part.label(), "mass", Kind.MASS, mass(part));
     }
   }
