@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.document.JointPlan.Kind;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.ChairMeasure.FrameSquare;
 import dryfit.fit.ChairMeasure.Named;
@@ -76,9 +77,10 @@ final class SeatFrame {
         : Optional.of(new SeatFrame(assembly, legs, corners));
   }
 
-  /** The joints in one leg of parts that lie and go into another leg too. */
+  /** The joints in one leg of rails that go into another leg too; a panel in grooves is no rail. */
   private static List<Joint> ties(Assembly assembly, int leg, int other) {
-    List<Joint> joints = assembly.chair().joints();
+    List<Joint> joints =
+        assembly.chair().joints().stream().filter(j -> j.plan().kind() != Kind.GROOVE).toList();
     return joints.stream()
         .filter(a -> a.mortised() == leg && !Legs.stands(assembly.part(a.tenoned())))
         .filter(

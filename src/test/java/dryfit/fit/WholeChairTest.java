@@ -8,6 +8,9 @@ import dryfit.fit.ChairMeasure.FrameSquare;
 import dryfit.fit.ChairMeasure.GrainRun;
 import dryfit.fit.ChairMeasure.Stance;
 import dryfit.fit.Stood.Leg;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /** The chair as a whole, against figures worked by hand and published field reports, inches. */
@@ -149,6 +152,16 @@ class WholeChairTest {
     assertThat(report.whole().frames().get(0).fromLeft() / INCH).isEqualTo(24.759, within(1e-3));
     assertThat(report.whole().level().orElseThrow().outOfLevel()).isEqualTo(0, within(1e-6));
     assertThat(Fitted.checks(report)).doesNotContain("out-of-square", "out-of-level", "rocks");
+  }
+
+  /** Its panels under the arms lie between the legs too, and are wider than any rail. */
+  @Test
+  void aPanelInGroovesIsNoRailOfTheSeat() throws IOException {
+    FitReport report = Fitted.of(Files.readString(Path.of("models/harbour-armchair.json")));
+    ChairMeasure.SeatLevel level = report.whole().level().orElseThrow();
+    // The seat is drawn to fall by 4 degrees.
+    assertThat(Math.toDegrees(Math.abs(level.foreAft()))).isEqualTo(4, within(0.2));
+    assertThat(level.outOfLevel()).isEqualTo(0, within(1e-6));
   }
 
   /**
