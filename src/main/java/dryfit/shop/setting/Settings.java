@@ -1,0 +1,49 @@
+package dryfit.shop.setting;
+
+import dryfit.build.Chair;
+import dryfit.fit.FitReport;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Everything that is set at the bench for one chair: what belongs to a joint in the order of the
+ * joints, then what belongs to a part in the order of the parts.
+ */
+public record Settings(Chair chair, Bench bench, List<Setting> all) {
+  public Settings {
+    all = List.copyOf(all);
+  }
+
+  /** With a {@link Bench#USUAL} bench. */
+  public static Settings of(FitReport report) {
+    return of(report, Bench.USUAL);
+  }
+
+  /** The settings of a chair, from its dry fit. */
+  public static Settings of(FitReport report, Bench bench) {
+    List<Setting> all = new ArrayList<>();
+    for (int i = 0; i < report.joints().size(); i++) {
+      new JointSettings(report, i).addTo(all);
+    }
+    return new Settings(report.chair(), bench, all);
+  }
+
+  /** Those of one joint; its number is its index in the chair. */
+  public List<Setting> ofJoint(int joint) {
+    return all.stream().filter(s -> s.joint().orElse(-1) == joint).toList();
+  }
+
+  /** Those that are for no one joint but for a part; its number is its index in the chair. */
+  public List<Setting> ofPart(int part) {
+    return all.stream().filter(s -> s.joint().isEmpty() && s.part() == part).toList();
+  }
+
+  /** What to keep in mind with the machines that are named, each once. */
+  public List<String> cautions() {
+    Set<String> once = new LinkedHashSet<>();
+    all.stream().map(Setting::caution).filter(c -> !c.isEmpty()).forEach(once::add);
+    return List.copyOf(once);
+  }
+}
