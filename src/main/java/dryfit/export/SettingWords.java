@@ -41,6 +41,15 @@ public final class SettingWords {
       out.add(line.what() + " " + Angle.degrees(line.angle()) + " from " + line.from());
     } else if (reading instanceof Reading.Size size) {
       out.add(size.what() + " " + style.length(size.mm()));
+    } else if (reading instanceof Reading.Span span) {
+      out.add(
+          span.what()
+              + " "
+              + style.bare(span.from())
+              + " to "
+              + style.length(span.to())
+              + " from "
+              + span.origin());
     } else if (reading instanceof Reading.Count count) {
       out.add(count.what() + " " + count.number());
     } else {

@@ -37,6 +37,14 @@ public sealed interface Reading {
   /** A length in millimetres. */
   record Size(String what, double mm, String sense) implements Reading {}
 
+  /**
+   * A stretch, in millimetres.
+   *
+   * @param origin from where both are measured
+   */
+  record Span(String what, double from, double to, String origin, String sense)
+      implements Reading {}
+
   /** How many. */
   record Count(String what, int number, String sense) implements Reading {}
 

@@ -25,7 +25,12 @@ public record Settings(Chair chair, Bench bench, List<Setting> all) {
   public static Settings of(FitReport report, Bench bench) {
     List<Setting> all = new ArrayList<>();
     for (int i = 0; i < report.joints().size(); i++) {
-      new JointSettings(report, i).addTo(all);
+      new JointSettings(report, bench, i).addTo(all);
+    }
+    for (int i = 0; i < report.chair().parts().size(); i++) {
+      if (!report.chair().parts().get(i).isPiece()) {
+        new PartSettings(report, bench, i).addTo(all);
+      }
     }
     return new Settings(report.chair(), bench, all);
   }
@@ -38,6 +43,21 @@ public record Settings(Chair chair, Bench bench, List<Setting> all) {
   /** Those that are for no one joint but for a part; its number is its index in the chair. */
   public List<Setting> ofPart(int part) {
     return all.stream().filter(s -> s.joint().isEmpty() && s.part() == part).toList();
+  }
+
+  /** Those of a joint and of a part, each by its name in the document; empty for any. */
+  public Settings only(String joint, String part) {
+    return new Settings(
+        chair,
+        bench,
+        all.stream()
+            .filter(
+                s ->
+                    joint.isEmpty()
+                        || s.joint().isPresent()
+                            && chair.joints().get(s.joint().getAsInt()).name().equals(joint))
+            .filter(s -> part.isEmpty() || chair.parts().get(s.part()).name().equals(part))
+            .toList());
   }
 
   /** What to keep in mind with the machines that are named, each once. */
