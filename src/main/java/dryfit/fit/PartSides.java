@@ -15,7 +15,7 @@ import java.util.List;
  * right and left for a part of its own. Each of its three axes gets a different pair of words, the
  * ones that fit best together, so that two faces of one part never share a name.
  */
-final class PartSides {
+public final class PartSides {
   /** The ways to give three own axes to three chair axes; the first wins a tie. */
   private static final int[][] WAYS = {
     {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
@@ -33,7 +33,7 @@ final class PartSides {
     this.chairAxisOf = best(part);
   }
 
-  static PartSides of(Chair chair, Part part) {
+  public static PartSides of(Chair chair, Part part) {
     return of(chair, part, Hand.NONE);
   }
 
@@ -41,7 +41,7 @@ final class PartSides {
    * @param where the hand of the joint that the words are about: at a part of its own, outside and
    *     inside are then meant from the middle of the chair
    */
-  static PartSides of(Chair chair, Part part, Hand where) {
+  public static PartSides of(Chair chair, Part part, Hand where) {
     Hand hand = part.hand() == Hand.NONE ? where : part.hand();
     return new PartSides(part, hand, chair.design().labels() == Design.Labels.AS_SEATED);
   }
@@ -72,7 +72,7 @@ final class PartSides {
   }
 
   /** The word for the own axis that lies nearest to a direction of chair space, in its sense. */
-  String nearest(Vec3 direction) {
+  public String nearest(Vec3 direction) {
     int own = 0;
     double most = -1;
     for (int k = 0; k < 3; k++) {
@@ -91,7 +91,7 @@ final class PartSides {
    * A direction of chair space in one word, or two where it runs between, or three in the corner of
    * a room: {@code top}, {@code top outside}. A share below tan 22.5° of the greatest is not told.
    */
-  String compass(Vec3 direction) {
+  public String compass(Vec3 direction) {
     double[] d = {direction.x(), direction.y(), direction.z()};
     double most = Math.max(Math.abs(d[0]), Math.max(Math.abs(d[1]), Math.abs(d[2])));
     List<String> words = new ArrayList<>();
