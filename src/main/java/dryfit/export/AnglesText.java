@@ -40,6 +40,17 @@ public final class AnglesText {
     return text.out.toString();
   }
 
+  /** Every upright that leans, then every joint that is not square; a pair once. */
+  public static List<Told> told(FitReport report, TextStyle style) {
+    AnglesText text = new AnglesText(report, style);
+    List<Told> out = new ArrayList<>();
+    new RakeText(report.chair(), style)
+        .blocks(RakeAndSplay.of(report.chair()))
+        .forEach(b -> out.add(b.told()));
+    text.leaning(new LinkedHashSet<>()).forEach(b -> out.add(b.told()));
+    return out;
+  }
+
   private void line(String text) {
     out.append(text.stripTrailing()).append('\n');
   }
@@ -60,12 +71,12 @@ public final class AnglesText {
 
   private void uprights() {
     RakeText text = new RakeText(chair, style);
-    List<List<String>> blocks = text.blocks(RakeAndSplay.of(chair));
+    List<Rows> blocks = text.blocks(RakeAndSplay.of(chair));
     if (!blocks.isEmpty()) {
       line("");
       line(style.bold("UPRIGHT PARTS"));
     }
-    blocks.forEach(this::block);
+    blocks.forEach(b -> block(b.lines()));
   }
 
   private void block(List<String> lines) {
@@ -76,9 +87,27 @@ public final class AnglesText {
 
   private void joints() {
     Set<String> square = new LinkedHashSet<>();
+    List<Rows> blocks = leaning(square);
+    if (!blocks.isEmpty()) {
+      line("");
+      line(style.bold("JOINTS"));
+    }
+    blocks.forEach(b -> block(b.lines()));
+    if (!square.isEmpty()) {
+      line("");
+      paragraph("Square in every way: " + String.join("; ", square) + ".");
+    }
+  }
+
+  /**
+   * A block for each joint that is not square, or for both of a pair.
+   *
+   * @param square is told the names of the others
+   */
+  private List<Rows> leaning(Set<String> square) {
+    List<Rows> blocks = new ArrayList<>();
     List<JointFit> joints = report.joints();
     boolean[] done = new boolean[joints.size()];
-    boolean titled = false;
     for (int i = 0; i < joints.size(); i++) {
       if (done[i]) {
         continue;
@@ -89,22 +118,14 @@ public final class AnglesText {
         square.add(fit.joint().name());
         continue;
       }
-      if (!titled) {
-        line("");
-        line(style.bold("JOINTS"));
-        titled = true;
-      }
-      List<String> both = lines(fit, angles, true);
-      int twin = twin(joints, i, both);
+      Rows both = rows(fit, angles, true);
+      int twin = twin(joints, i, both.told());
       if (twin >= 0) {
         done[twin] = true;
       }
-      block(twin >= 0 ? both : lines(fit, angles, false));
+      blocks.add(twin >= 0 ? both : rows(fit, angles, false));
     }
-    if (!square.isEmpty()) {
-      line("");
-      paragraph("Square in every way: " + String.join("; ", square) + ".");
-    }
+    return blocks;
   }
 
   private static boolean isSquare(JointAngles angles) {
@@ -112,21 +133,21 @@ public final class AnglesText {
         && angles.mortise().map(m -> m.lean().isSquare()).orElse(true);
   }
 
-  private int twin(List<JointFit> joints, int i, List<String> both) {
+  private int twin(List<JointFit> joints, int i, Told both) {
     Joint one = joints.get(i).joint();
     for (int k = i + 1; k < joints.size(); k++) {
       Joint other = joints.get(k).joint();
       if (one.hand() != Hand.NONE
           && one.hand() == other.hand().other()
           && one.name().equals(other.name())
-          && both.equals(lines(joints.get(k), JointAngles.of(chair, other), true))) {
+          && both.equals(rows(joints.get(k), JointAngles.of(chair, other), true).told())) {
         return k;
       }
     }
     return -1;
   }
 
-  private List<String> lines(JointFit fit, JointAngles angles, boolean both) {
+  private Rows rows(JointFit fit, JointAngles angles, boolean both) {
     Joint joint = fit.joint();
     Rows rows = new Rows(both ? joint.name() + ", both hands" : joint.label());
     rows.add("", chair.parts().get(joint.tenoned()).name() + ", " + end(joint, both));
@@ -153,7 +174,7 @@ public final class AnglesText {
               }
               rows.addAll("depth", text.depth(fit, mortise));
             });
-    return rows.lines();
+    return rows;
   }
 
   private String end(Joint joint, boolean both) {

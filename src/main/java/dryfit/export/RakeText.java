@@ -19,8 +19,8 @@ final class RakeText {
     this.text = new AngleText(style);
   }
 
-  List<List<String>> blocks(List<RakeAndSplay> uprights) {
-    List<List<String>> blocks = new ArrayList<>();
+  List<Rows> blocks(List<RakeAndSplay> uprights) {
+    List<Rows> blocks = new ArrayList<>();
     for (RakeAndSplay one : uprights) {
       boolean plumb = one.floor().isPlumb() && one.seat().isEmpty();
       // The twin of a part is its mirror image and leans the same in these words.
@@ -31,7 +31,7 @@ final class RakeText {
     return blocks;
   }
 
-  private List<String> block(RakeAndSplay one) {
+  private Rows block(RakeAndSplay one) {
     Part part = one.part();
     Rows rows = new Rows(part.name() + (part.hand() == Hand.NONE ? "" : ", both hands"));
     rows.add("", "against plumb");
@@ -42,7 +42,7 @@ final class RakeText {
               rows.add("", "against the square of the seat" + seatSlope());
               view(rows, view);
             });
-    return rows.lines();
+    return rows;
   }
 
   private String seatSlope() {

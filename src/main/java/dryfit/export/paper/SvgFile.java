@@ -4,6 +4,7 @@ import dryfit.export.paper.Ink.Align;
 import dryfit.export.paper.Ink.Area;
 import dryfit.export.paper.Ink.Colour;
 import dryfit.export.paper.Ink.Line;
+import dryfit.export.paper.Ink.Picture;
 import dryfit.export.paper.Ink.Window;
 import dryfit.export.paper.Ink.Words;
 import dryfit.geometry.Vec2;
@@ -57,10 +58,22 @@ public final class SvgFile {
             .append("\" fill-rule=\"evenodd\" d=\"" + d + "\"/>\n");
       } else if (ink instanceof Words words) {
         words(words, shift);
+      } else if (ink instanceof Picture picture) {
+        picture(picture, shift);
       } else if (ink instanceof Window window) {
         window(window, shift);
       }
     }
+  }
+
+  private void picture(Picture picture, Vec2 shift) {
+    Vec2 low = picture.low().plus(shift);
+    Vec2 size = picture.high().minus(picture.low());
+    out.append("<image x=\"" + number(low.x()))
+        .append("\" y=\"" + number(height - low.y() - size.y()))
+        .append("\" width=\"" + number(size.x()) + "\" height=\"" + number(size.y()))
+        .append("\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" xlink:href=\"")
+        .append(picture.png().address() + "\"/>\n");
   }
 
   private void line(Line line, Vec2 shift) {
