@@ -2,6 +2,7 @@ package dryfit.app;
 
 import dryfit.export.TextStyle;
 import dryfit.export.book.Book;
+import dryfit.export.book.BookHtml;
 import dryfit.export.book.BookMaker;
 import dryfit.export.book.BookPages;
 import dryfit.export.paper.Page;
@@ -9,6 +10,7 @@ import dryfit.export.paper.PdfFile;
 import dryfit.fit.FitReport;
 import dryfit.fit.order.Assembling;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** Makes the bench book of a chair and writes it. */
 public final class MakeBook {
@@ -17,20 +19,36 @@ public final class MakeBook {
 
   /**
    * @param style of all numbers
-   * @param paper of the PDF; drawings are made to fit it in both forms
+   * @param paper of the PDF
    */
   public MakeBook(TextStyle style, Page.Paper paper) {
     this.style = style;
     this.paper = paper;
   }
 
-  /** What the book says; it is made whether the chair fits or not, and says so. */
-  public Book book(FitReport report) {
-    return BookMaker.of(report, Assembling.of(report.chair()), style, paper);
+  /** The form of a book. */
+  public enum Format {
+    PDF,
+    HTML;
+
+    /** How it is asked for, and the ending of its file. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
-  /** The book for a printer. */
-  public WrittenFiles pdf(Book book, Path path) {
-    return WrittenFiles.of(path, PdfFile.bytes(BookPages.of(book, paper), book.title()));
+  /** Writes the book. It is made whether the chair fits or not, and says so. */
+  public WrittenFiles write(FitReport report, Format format, Path path) {
+    Assembling order = Assembling.of(report.chair());
+    return WrittenFiles.of(path, format == Format.PDF ? pdf(report, order) : html(report, order));
+  }
+
+  private byte[] pdf(FitReport report, Assembling order) {
+    Book book = BookMaker.of(report, order, style, paper);
+    return PdfFile.bytes(BookPages.of(book, paper), book.title());
+  }
+
+  private byte[] html(FitReport report, Assembling order) {
+    return BookHtml.bytes(BookMaker.forPhone(report, order, style), report.chair());
   }
 }

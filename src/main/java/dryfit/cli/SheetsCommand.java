@@ -7,10 +7,11 @@ import dryfit.app.OpenChair;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
 import dryfit.export.TextStyle;
-import dryfit.export.book.Book;
 import dryfit.export.paper.Page;
 import dryfit.measure.Length;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Option;
       "",
       "Examples:",
       "  sheets models/harbour-armchair.json",
-      "  sheets models/orchard-side-chair.json --paper letter --to orchard.pdf"
+      "  sheets models/orchard-side-chair.json --paper letter --to orchard.pdf",
+      "  sheets models/kiln-stool.json --to stool.html"
     })
 final class SheetsCommand implements Callable<Integer> {
   private final Screen screen;
@@ -57,6 +59,15 @@ final class SheetsCommand implements Callable<Integer> {
       description = "where it goes; without it, exports/, the name of the chair's file, bench-book")
   private Path to;
 
+  @Option(
+      names = "--format",
+      paramLabel = "pdf|html",
+      converter = Formats.class,
+      description =
+          "paper, or one page for a telephone on which the chair can be turned; without it, what"
+              + " the ending of FILE says, else pdf")
+  private MakeBook.Format format;
+
   SheetsCommand(Screen screen) {
     this.screen = screen;
   }
@@ -73,14 +84,37 @@ final class SheetsCommand implements Callable<Integer> {
     TextStyle style =
         new TextStyle(units == null ? usual.unit() : units, usual.denominator(), decimals, false);
     MakeBook maker = new MakeBook(style, paper != null ? paper : Papers.usual(built.design()));
-    Book book = maker.book(fit.report());
-    Path path = to != null ? to : FileNames.folder(built.design()).resolve("bench-book.pdf");
-    WrittenFiles written = maker.pdf(book, path);
+    MakeBook.Format form = form();
+    Path path =
+        to != null
+            ? to
+            : FileNames.folder(built.design()).resolve("bench-book." + form.word());
+    WrittenFiles written = maker.write(fit.report(), form, path);
     if (written instanceof WrittenFiles.Failed failed) {
       screen.notWritten(failed);
       return written.exit().code();
     }
     screen.out().println(path);
     return fit.exit().code();
+  }
+
+  private MakeBook.Format form() {
+    if (format != null) {
+      return format;
+    }
+    String name = to == null ? "" : to.toString().toLowerCase(Locale.ROOT);
+    return name.endsWith(".html") ? MakeBook.Format.HTML : MakeBook.Format.PDF;
+  }
+
+  /** The forms by their words. */
+  static final class Formats extends Words<MakeBook.Format> {
+    Formats() {
+      super(
+          Arrays.stream(MakeBook.Format.values()).map(MakeBook.Format::word).toList(),
+          word ->
+              Arrays.stream(MakeBook.Format.values())
+                  .filter(f -> f.word().equals(word))
+                  .findFirst());
+    }
   }
 }

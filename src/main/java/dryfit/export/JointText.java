@@ -35,9 +35,16 @@ public final class JointText {
   /** One joint, or both of a pair that are alike, and what is told of it. */
   public record Joints(JointFit fit, boolean both, Told told) {}
 
-  /** All joints of a fit with every side by itself, those of a pair that are alike once. */
+  /**
+   * All joints of a fit with every side by itself, those of a pair once if their main
+   * figures are alike: then as the first of them is.
+   */
   public static List<Joints> told(FitReport report, TextStyle style) {
-    return new JointText(report.chair(), style, true).told(report.joints());
+    JointText full = new JointText(report.chair(), style, true);
+    return new JointText(report.chair(), style, false)
+        .told(report.joints()).stream()
+            .map(j -> new Joints(j.fit(), j.both(), full.told(j.fit(), j.both())))
+            .toList();
   }
 
   /** One block for each joint, or for both of a pair, in the order given. */

@@ -110,17 +110,22 @@ public record Setout(
     return Math.abs(x.y()) <= Math.sqrt(0.5) || x.y() > 0;
   }
 
+  /** A face that stays flat; else one of the squared blank; none of what is bent. */
   private static Optional<Vec3> face(Part part, Vec3 axis) {
-    List<Vec3> flat = new ArrayList<>();
-    for (Vec3 d : List.of(axis, axis.negated())) {
-      if (MortiseSteps.stands(part, d)) {
-        flat.add(d);
-      }
-    }
-    return flat.stream()
+    List<Vec3> both = List.of(axis, axis.negated());
+    List<Vec3> flat = both.stream().filter(d -> MortiseSteps.stands(part, d)).toList();
+    List<Vec3> any = flat.isEmpty() && part.bend().isEmpty() ? both : flat;
+    return any.stream()
         .filter(d -> PREFERRED.contains(MortiseSteps.word(part, d)))
         .findFirst()
-        .or(() -> flat.stream().findFirst());
+        .or(() -> any.stream().findFirst());
+  }
+
+  /** Whether a face that is measured from is one of the blank and is cut away later. */
+  public boolean isCutAway(boolean width) {
+    return (width ? acrossWidth : acrossThickness)
+        .map(f -> !MortiseSteps.stands(part, f))
+        .orElse(false);
   }
 
   private static List<Mark> marks(Chair chair, int index) {
@@ -201,11 +206,6 @@ public record Setout(
   /** Along the part. */
   public Span along(List<Vec3> own) {
     return span(own.stream().mapToDouble(this::along).toArray());
-  }
-
-  /** Whether a measure across it is from a flat face, rather than from the middle line. */
-  public boolean hasFace(boolean width) {
-    return (width ? acrossWidth : acrossThickness).isPresent();
   }
 
   /** Across it, from the face or the middle line that is measured from, mm. */

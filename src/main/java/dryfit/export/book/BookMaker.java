@@ -17,6 +17,9 @@ import java.util.Locale;
 
 /** Makes the bench book of a chair that has been fitted and whose order of assembly is known. */
 public final class BookMaker {
+  /** 358 of the 390 points that a common phone is wide, at 96 to the inch (CSS), mm. */
+  private static final Room PHONE = new Room(94, 260);
+
   private BookMaker() {}
 
   /**
@@ -25,8 +28,20 @@ public final class BookMaker {
    * @param paper decides how large drawings may be
    */
   public static Book of(FitReport report, Assembling order, TextStyle style, Paper paper) {
+    return of(
+        report,
+        order,
+        style,
+        new Room(BookPages.width(paper), paper.height() - 2 * BookPages.MARGIN));
+  }
+
+  /** The book with drawings that a phone held upright shows in their full width. */
+  public static Book forPhone(FitReport report, Assembling order, TextStyle style) {
+    return of(report, order, style, PHONE);
+  }
+
+  private static Book of(FitReport report, Assembling order, TextStyle style, Room room) {
     Design design = report.chair().design();
-    Room room = new Room(BookPages.width(paper), paper.height() - 2 * BookPages.MARGIN);
     List<Chapter> chapters = new ArrayList<>();
     chapters.add(new Chapter("the chair", CoverSheets.of(report, style)));
     chapters.add(new Chapter("parts", PartSheets.of(report, style, room)));

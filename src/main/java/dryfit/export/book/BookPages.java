@@ -145,16 +145,23 @@ public final class BookPages {
   private void table(Block.Table table) {
     double boxes = table.box() ? 24 : 0;
     double[] widths = table.shares().stream().mapToDouble(s -> s * (wide - boxes)).toArray();
-    row(table, table.head(), widths, true, 0);
+    head(table, widths);
     for (List<String> cells : table.rows()) {
       double high = height(cells, widths, table.box());
       if (y - high < MARGIN + 6) {
         continued();
-        row(table, table.head(), widths, true, 0);
+        head(table, widths);
       }
       row(table, cells, widths, false, high);
     }
     y -= PAD * 1.5;
+  }
+
+  /** A table whose columns need no names has no head. */
+  private void head(Block.Table table, double[] widths) {
+    if (table.head().stream().anyMatch(h -> !h.isEmpty())) {
+      row(table, table.head(), widths, true, 0);
+    }
   }
 
   private static double height(List<String> cells, double[] widths, boolean box) {

@@ -129,7 +129,7 @@ final class CoverSheets {
     return new Sheet("From all sides", blocks);
   }
 
-  private static Block.Picture picture(Chair chair, View view, int pixels) {
+  static Block.Picture picture(Chair chair, View view, int pixels) {
     int high = pixels * 3 / 4;
     byte[] png = new Picture(Figure.of(chair, List.of()), hands(chair)).png(view, pixels, high);
     return new Block.Picture(caption(view), new Png(png), 4.0 / 3);

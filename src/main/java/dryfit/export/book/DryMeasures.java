@@ -2,6 +2,7 @@ package dryfit.export.book;
 
 import dryfit.build.Chair;
 import dryfit.build.Part;
+import dryfit.document.JointPlan;
 import dryfit.export.TextStyle;
 import dryfit.fit.ChairMeasure;
 import dryfit.fit.FitReport;
@@ -41,7 +42,9 @@ final class DryMeasures {
   /** All of them, in the order in which they can be taken. */
   static List<Measure> of(FitReport report, Assembling order, TextStyle style) {
     DryMeasures measures = new DryMeasures(report, order, style);
-    report.joints().forEach(measures::joint);
+    report.joints().stream()
+        .filter(j -> j.joint().plan().kind() != JointPlan.Kind.GROOVE)
+        .forEach(measures::joint);
     report.whole().frames().forEach(measures::frame);
     report.whole().level().ifPresent(measures::level);
     report.whole().stance().ifPresent(measures::stance);
@@ -68,9 +71,10 @@ final class DryMeasures {
       double proud = fit.joint().length() - fit.depthAlong();
       add(after, label + ": tenon stands proud", length(proud), proud);
     }
-    fit.shoulder()
-        .greatest()
-        .ifPresent(g -> add(after, label + ": gap at the shoulder, at most", style.gap(g), g));
+    fit.shoulder().greatest().stream()
+        .boxed()
+        .filter(g -> !style.gap(g).equals(style.gap(0)))
+        .forEach(g -> add(after, label + ": gap at the shoulder, at most", style.gap(g), g));
   }
 
   private void frame(ChairMeasure.FrameSquare frame) {

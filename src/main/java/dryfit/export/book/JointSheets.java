@@ -13,7 +13,7 @@ import java.util.List;
 /** A sheet for every joint; both hands of a pair that are alike have one. */
 final class JointSheets {
   /** What the tables take of a page besides the sections, mm. */
-  private static final double BESIDES = 150;
+  private static final double BESIDES = 110;
 
   private JointSheets() {}
 

@@ -31,8 +31,11 @@ import java.util.Map;
 
 /** A sheet for every part; a pair has one, drawn as the right-hand one as you face the chair. */
 final class PartSheets {
-  /** What the title, the facts and the tables take of a page besides the drawing, mm. */
-  private static final double BESIDES = 118;
+  /** What the title, the facts and the tables take of a page besides a drawing, mm. */
+  private static final double BESIDES = 140;
+
+  /** What the title and the lines below a drawing take of a page of its own, mm. */
+  private static final double OWN_PAGE = 34;
 
   private static final int PIXELS = 460;
 
@@ -70,15 +73,21 @@ final class PartSheets {
     Map<String, String> letters = letters(setout);
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Facts(where(part), facts(part, setout, sides)));
-    blocks.add(
-        PartDrawing.of(chair, setout, letters, style, room.width(), room.height() - BESIDES));
-    blocks.add(
-        new Text(
-            "Numbers run from the reference end along the part, and from "
-                + from(setout, sides)
-                + " across it, in "
-                + (style.inches() ? "inches" : "millimetres")
-                + ". A letter names the joint."));
+    Block.Drawing drawing =
+        PartDrawing.of(chair, setout, letters, style, room.width(), room.height() - OWN_PAGE);
+    List<Block> views =
+        List.of(
+            drawing,
+            new Text(
+                "Numbers run from the reference end along the part, and from "
+                    + from(setout, sides)
+                    + " across it, in "
+                    + (style.inches() ? "inches" : "millimetres")
+                    + ". A letter names the joint."));
+    boolean ownPage = drawing.height() > room.height() - BESIDES;
+    if (!ownPage) {
+      blocks.addAll(views);
+    }
     mortises(setout, sides, letters, blocks);
     tenons(setout, sides, letters, blocks);
     tapers(part, blocks);
@@ -87,6 +96,9 @@ final class PartSheets {
     blocks.add(
         new Block.Steps(
             steps.get(index).steps().stream().map(s -> StepsText.sentence(s, style)).toList()));
+    if (ownPage) {
+      blocks.addAll(views);
+    }
     String pair = part.hand() == Hand.NONE ? "" : " (a pair)";
     return new Sheet(part.name() + pair, blocks);
   }
@@ -140,7 +152,8 @@ final class PartSheets {
         .map(
             f -> {
               String face = sides.nearest(part.frame().turn(f));
-              return "from the " + face + " face to the " + (face.equals(plus) ? minus : plus);
+              String later = setout.isCutAway(width) ? " of the squared blank" : "";
+              return "from the " + face + " face" + later + " to the " + (face.equals(plus) ? minus : plus);
             })
         .orElse("from the middle line to the " + minus + " (−) and the " + plus);
   }
@@ -245,7 +258,7 @@ final class PartSheets {
 
   private String opening(Setout setout, Mark mark) {
     if (isRound(mark)) {
-      return "⌀ " + style.length(mark.joint().plan().diameter().orElseThrow());
+      return "Ø " + style.length(mark.joint().plan().diameter().orElseThrow());
     }
     boolean width = Math.abs(mark.face().z()) > 0.5;
     Span other = atEnd(mark) ? setout.across(mark.corners(), !width) : setout.along(mark.corners());
@@ -300,7 +313,7 @@ final class PartSheets {
   }
 
   private String diameter(Mark mark) {
-    return "⌀ " + style.length(mark.joint().plan().diameter().orElseThrow());
+    return "Ø " + style.length(mark.joint().plan().diameter().orElseThrow());
   }
 
   private String spread(Setout setout, Mark mark, boolean width) {

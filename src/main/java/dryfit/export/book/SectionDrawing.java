@@ -15,50 +15,67 @@ import java.util.List;
 /** A joint sawn through, with its gaps told beside it. */
 final class SectionDrawing {
   private static final double CAPTION = 2.8;
+  private static final double GAP = 5;
 
   private SectionDrawing() {}
 
-  /** Both sections side by side, as large as they can be. */
+  /** Both sections, as large as they can be: side by side, or one above the other. */
   static Block.Drawing of(List<JointSection> sections, TextStyle style, double wide, double high) {
     Block.Drawing out = null;
     for (Scale scale : Scale.all(style.inches())) {
-      out = laid(sections, style, scale);
-      if (out.width() <= wide && out.height() <= high) {
-        return out;
+      for (boolean stacked : List.of(false, true)) {
+        out = laid(sections, style, scale, stacked);
+        if (out.width() <= wide && out.height() <= high) {
+          return out;
+        }
       }
     }
     return out;
   }
 
-  private static Block.Drawing laid(List<JointSection> sections, TextStyle style, Scale scale) {
+  private static Block.Drawing laid(
+      List<JointSection> sections, TextStyle style, Scale scale, boolean stacked) {
+    List<Part> parts = sections.stream().map(s -> one(s, style, scale.factor())).toList();
     List<Ink> ink = new ArrayList<>();
-    double x = 0;
+    double width = 0;
     double height = 0;
-    for (JointSection s : sections) {
-      height = Math.max(height, s.high().minus(s.low()).y() * scale.factor());
-    }
-    height = Math.max(height, 24) + CAPTION * 2;
-    for (JointSection s : sections) {
-      x += one(s, style, scale.factor(), x, height, ink) + 5;
+    if (stacked) {
+      height = parts.stream().mapToDouble(p -> p.height + GAP).sum() - GAP;
+      double y = height;
+      for (Part p : parts) {
+        y -= p.height;
+        p.put(ink, 0, y);
+        y -= GAP;
+        width = Math.max(width, p.width);
+      }
+    } else {
+      height = parts.stream().mapToDouble(Part::height).max().orElse(0);
+      for (Part p : parts) {
+        p.put(ink, width, height - p.height);
+        width += p.width + GAP;
+      }
+      width -= GAP;
     }
     return new Block.Drawing(
         "Sawn through along the middle of the tenon, drawn "
             + scale.word()
             + ". Lighter: the part with the mortise. Darker: the part that goes in. Gaps in "
             + (style.inches() ? "inches." : "millimetres."),
-        x - 5,
+        width,
         height,
         ink,
         scale.factor());
   }
 
-  private static double one(
-      JointSection section,
-      TextStyle style,
-      double scale,
-      double left,
-      double height,
-      List<Ink> ink) {
+  /** One section, its lower left corner at the origin. */
+  private record Part(double width, double height, List<Ink> ink) {
+    void put(List<Ink> all, double x, double y) {
+      all.add(
+          new Ink.Window(new Vec2(x, y), new Vec2(x + width, y + height), new Vec2(x, y), ink));
+    }
+  }
+
+  private static Part one(JointSection section, TextStyle style, double scale) {
     Vec2 size = section.high().minus(section.low()).times(scale);
     List<Ink> cut = new ArrayList<>();
     for (JointSection.Cut c : section.cuts()) {
@@ -75,32 +92,35 @@ final class SectionDrawing {
       cut.add(new Area(loops, colour));
       loops.forEach(loop -> cut.add(new Line(loop, true, 0.18, Colour.BLACK)));
     }
-    double bottom = height - CAPTION * 2 - size.y();
-    Vec2 at = new Vec2(left, bottom);
-    ink.add(new Ink.Window(at, at.plus(size), at, cut));
-    ink.add(
-        new Line(
-            List.of(
-                at,
-                new Vec2(left + size.x(), bottom),
-                at.plus(size),
-                new Vec2(left, bottom + size.y())),
-            true,
-            0.1,
-            Colour.PALE));
     Ladder ladder = new Ladder();
     for (JointSection.Gap gap : section.gaps()) {
       Vec2 p = paper(section, gap.at(), scale);
       if (p.x() >= 0 && p.y() >= 0 && p.x() <= size.x() && p.y() <= size.y()) {
         String value = style.gap(gap.value());
-        String number = value.substring(0, value.lastIndexOf(' '));
-        ladder.add(bottom + p.y(), left + p.x(), number + " " + gap.side());
-        dot(ink, at.plus(p));
+        ladder.add(
+            p.y(), p.x(), value.substring(0, value.lastIndexOf(' ')) + " " + gap.side());
+        dot(cut, p);
       }
     }
-    ladder.column(ink, left + size.x());
-    ink.add(new Words(new Vec2(left, height - CAPTION), section.title(), CAPTION, Align.LEFT));
-    return Math.max(size.x() + ladder.depth(), 40);
+    double[] reach = ladder.reach();
+    double bottom = Math.max(0.2, -reach[0]);
+    double top = bottom + Math.max(size.y(), reach[1]) + 0.2;
+    double width = Math.max(size.x() + ladder.depth(), 40) + 1;
+    Vec2 at = new Vec2(0.2, bottom);
+    List<Vec2> frame =
+        List.of(
+            at,
+            at.plus(new Vec2(size.x(), 0)),
+            at.plus(size),
+            at.plus(new Vec2(0, size.y())));
+    List<Ink> numbers = new ArrayList<>();
+    ladder.column(numbers, size.x());
+    List<Ink> ink = new ArrayList<>();
+    ink.add(new Ink.Window(at, at.plus(size), at, cut));
+    ink.add(new Line(frame, true, 0.1, Colour.PALE));
+    ink.add(new Ink.Window(new Vec2(0, 0), new Vec2(width, top), at, numbers));
+    ink.add(new Words(new Vec2(0, top + 1), section.title(), CAPTION, Align.LEFT));
+    return new Part(width, top + CAPTION + 1.5, ink);
   }
 
   private static void dot(List<Ink> ink, Vec2 at) {

@@ -75,7 +75,8 @@ final class WorkSheets {
     blocks.add(
         new Text(
             "What was measured on the solids, and a box for what you find. The number of the step"
-                + " says when it can be measured: the step after which both parts are there."));
+                + " says when it can be measured: the step after which both parts are there. Shoulders"
+                + " that are not listed close all round: no light between them."));
     List<List<String>> rows = new ArrayList<>();
     for (DryMeasures.Measure m : DryMeasures.of(report, order, style)) {
       rows.add(List.of(Integer.toString(m.after()), m.what(), m.expected()));
