@@ -29,7 +29,8 @@ class FloorsTest {
           List.of("solid", "timber"),
           List.of("document"),
           List.of("build"),
-          List.of("fit", "shop"),
+          List.of("fit"),
+          List.of("shop"),
           List.of("export"),
           List.of("app"),
           List.of("cli", "view"));

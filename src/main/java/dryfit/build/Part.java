@@ -112,6 +112,13 @@ public record Part(
     return plan.common().pointer();
   }
 
+  /** Whether it is round across, so that it has no faces and no edges to measure from. */
+  public boolean isRound() {
+    return plan instanceof PartPlan.Turned
+        || plan instanceof PartPlan.Straight straight
+            && straight.section() instanceof PartPlan.Section.Round;
+  }
+
   /** The unit direction of its length near a place; both in chair space. */
   public Vec3 lengthNear(Vec3 place) {
     return bend.map(b -> frame.turn(b.directionNear(frame.local(place)))).orElse(frame.x());

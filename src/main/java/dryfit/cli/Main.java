@@ -68,6 +68,7 @@ public final class Main {
     all.put("fit", () -> new FitCommand(screen));
     all.put("assemble", () -> new AssembleCommand(screen));
     all.put("angles", () -> new AnglesCommand(screen));
+    all.put("settings", () -> new SettingsCommand(screen));
     all.put("solids", () -> new SolidsCommand(screen));
     all.put("picture", () -> new PictureCommand(screen));
     all.put("variants", () -> new VariantsCommand(screen));

@@ -41,7 +41,7 @@ public final class PartSides {
    * @param where the hand of the joint that the words are about: at a part of its own, outside and
    *     inside are then meant from the middle of the chair
    */
-  static PartSides of(Chair chair, Part part, Hand where) {
+  public static PartSides of(Chair chair, Part part, Hand where) {
     Hand hand = part.hand() == Hand.NONE ? where : part.hand();
     return new PartSides(part, hand, chair.design().labels() == Design.Labels.AS_SEATED);
   }
@@ -91,7 +91,7 @@ public final class PartSides {
    * A direction of chair space in one word, or two where it runs between, or three in the corner of
    * a room: {@code top}, {@code top outside}. A share below tan 22.5° of the greatest is not told.
    */
-  String compass(Vec3 direction) {
+  public String compass(Vec3 direction) {
     double[] d = {direction.x(), direction.y(), direction.z()};
     double most = Math.max(Math.abs(d[0]), Math.max(Math.abs(d[1]), Math.abs(d[2])));
     List<String> words = new ArrayList<>();

@@ -3,7 +3,6 @@ package dryfit.fit;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.document.PartPlan;
 import dryfit.geometry.Box;
 import dryfit.geometry.EndCut;
 import dryfit.geometry.Frame;
@@ -36,15 +35,35 @@ public record ShoulderAngles(
 
   static ShoulderAngles of(Chair chair, Joint joint) {
     Part part = chair.parts().get(joint.tenoned());
+    return of(
+        PartSides.of(chair, part, joint.hand()),
+        part,
+        joint.mouth().flipped(),
+        joint.at(),
+        joint.atStart());
+  }
+
+  /**
+   * A foot or another end that is cut flat, set out as a shoulder is.
+   *
+   * @param cut its plane in chair space, the normal pointing out of the wood that is kept
+   * @param at a place on it, on the part's middle line
+   * @param atStart whether it is the start of the part
+   */
+  public static ShoulderAngles ofEnd(Chair chair, Part part, Plane cut, Vec3 at, boolean atStart) {
+    return of(PartSides.of(chair, part), part, cut, at, atStart);
+  }
+
+  private static ShoulderAngles of(
+      PartSides sides, Part part, Plane plane, Vec3 at, boolean atStart) {
     Frame f = part.frame();
-    EndCut cut = EndCut.of(joint.mouth().flipped(), f);
-    PartSides sides = PartSides.of(chair, part, joint.hand());
+    EndCut cut = EndCut.of(plane, f);
     Vec3 longY = cut.longerPerWidth() < 0 ? f.y().negated() : f.y();
     Vec3 longZ = cut.longerPerThickness() < 0 ? f.z().negated() : f.z();
     BenchAngle off = BenchAngle.of(cut.offSquare());
-    if (isRound(part)) {
-      Vec3 out = joint.atStart() ? f.x().negated() : f.x();
-      Vec3 longSide = joint.mouth().normal().across(out);
+    if (part.isRound()) {
+      Vec3 out = atStart ? f.x().negated() : f.x();
+      Vec3 longSide = plane.normal().negated().across(out);
       return new ShoulderAngles(
           off,
           off.isSquare() ? "" : sides.compass(longSide),
@@ -52,14 +71,14 @@ public record ShoulderAngles(
           Optional.empty(),
           Optional.empty());
     }
-    Box section = section(part, joint);
+    Box section = section(part, plane, at, atStart);
     double width = section.size().y();
     double thickness = section.size().z();
     KnifeLine acrossWidth = line(sides, f.z(), longY, BenchAngle.of(cut.onWideFace()), width);
     KnifeLine through = line(sides, f.y(), longZ, BenchAngle.of(cut.onNarrowFace()), thickness);
     // A part laid flat in the chair, an arm, is written with its greater size as the thickness.
     boolean flat = thickness > width + Tolerances.contact();
-    Vec3 away = joint.atStart() ? f.x().negated() : f.x();
+    Vec3 away = atStart ? f.x().negated() : f.x();
     SawSet saw =
         flat
             ? saw(sides, cut.onEdge(), away, f.y(), longZ, longY)
@@ -72,12 +91,6 @@ public record ShoulderAngles(
         Optional.of(wide),
         Optional.of(narrow),
         Optional.of(saw));
-  }
-
-  private static boolean isRound(Part part) {
-    return part.plan() instanceof PartPlan.Turned
-        || part.plan() instanceof PartPlan.Straight straight
-            && straight.section() instanceof PartPlan.Section.Round;
   }
 
   private static KnifeLine line(
@@ -115,12 +128,12 @@ public record ShoulderAngles(
   }
 
   /** The extent of the part a little behind its shoulder, own frame. */
-  private static Box section(Part part, Joint joint) {
-    Vec3 n = part.frame().localDirection(joint.mouth().normal());
+  private static Box section(Part part, Plane plane, Vec3 at, boolean atStart) {
+    Vec3 n = part.frame().localDirection(plane.normal());
     double reach =
         part.blank().width() * Math.abs(n.y()) + part.blank().thickness() * Math.abs(n.z());
     double back = reach / Math.abs(n.x()) + 1;
-    double x = part.frame().local(joint.at()).x() + (joint.atStart() ? back : -back);
+    double x = part.frame().local(at).x() + (atStart ? back : -back);
     Plane behind = new Plane(Vec3.RIGHT, x + 1);
     Plane before = new Plane(Vec3.RIGHT.negated(), 1 - x);
     List<Vec3> corners =

@@ -1,0 +1,110 @@
+package dryfit.cli;
+
+import dryfit.app.Exit;
+import dryfit.app.FitChair;
+import dryfit.app.OpenChair;
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
+import dryfit.document.Design;
+import dryfit.export.SettingsCsv;
+import dryfit.export.SettingsJson;
+import dryfit.export.SettingsText;
+import dryfit.export.TextStyle;
+import dryfit.measure.Length;
+import dryfit.shop.setting.Settings;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "settings",
+    description = {
+      "Tell what each tool is set to, joint by joint and part by part, left and right:",
+      "bevels, saw, sight lines and depths of bored holes, gauges, spacers, how much",
+      "longer a blank is left, and how an outline is cut with a follower bit."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  settings models/kiln-stool.json",
+      "  settings models/harbour-armchair.json --part arm --units in",
+      "  settings models/harbour-armchair.json --drill-point 6 --follower 50:shank"
+    })
+final class SettingsCommand implements Callable<Integer> {
+  private final Screen screen;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private ChairArguments chair;
+
+  @Mixin private BenchOptions bench = new BenchOptions();
+
+  @ArgGroup private Form form;
+
+  @Option(names = "--joint", paramLabel = "NAME", description = "only for this joint")
+  private String joint = "";
+
+  @Option(
+      names = "--part",
+      paramLabel = "NAME",
+      description = "only what is done on this part, its joints included")
+  private String part = "";
+
+  @Option(
+      names = "--units",
+      paramLabel = "in|mm",
+      converter = Units.class,
+      description = "lengths in inches or millimetres; without it, as the document is written")
+  private Length.Unit units;
+
+  /** Not a text. */
+  static final class Form {
+    @Option(names = "--json", description = "print JSON for other programs")
+    boolean json;
+
+    @Option(names = "--csv", description = "print comma-separated values for a spreadsheet")
+    boolean csv;
+  }
+
+  SettingsCommand(Screen screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public Integer call() {
+    OpenChair.Opened opened = chair.open();
+    if (opened instanceof OpenChair.Refused refused) {
+      return screen.refused(refused.problems(), refused.exit(), form != null && form.json);
+    }
+    Chair built = ((OpenChair.Ready) opened).chair();
+    if (!joint.isEmpty() && built.joints().stream().map(Joint::name).noneMatch(joint::equals)) {
+      throw new ParameterException(spec.commandLine(), "no joint is called '" + joint + "'");
+    }
+    if (!part.isEmpty() && built.parts().stream().map(Part::name).noneMatch(part::equals)) {
+      throw new ParameterException(spec.commandLine(), "no part is called '" + part + "'");
+    }
+    Settings settings =
+        Settings.of(FitChair.of(built).report(), bench.over(built.design(), spec.commandLine()))
+            .only(joint, part);
+    if (form != null && form.json) {
+      screen.print(SettingsJson.bytes(settings));
+    } else if (form != null && form.csv) {
+      screen.print(SettingsCsv.bytes(settings));
+    } else {
+      screen.out().print(SettingsText.of(settings, style(built.design())));
+    }
+    return Exit.FITS.code();
+  }
+
+  private TextStyle style(Design design) {
+    TextStyle usual = TextStyle.of(design.unit());
+    return new TextStyle(
+        units == null ? usual.unit() : units, usual.denominator(), false, screen.terminal());
+  }
+}
