@@ -40,17 +40,6 @@ public final class AnglesText {
     return text.out.toString();
   }
 
-  /** Every upright that leans, then every joint that is not square; a pair once. */
-  public static List<Told> told(FitReport report, TextStyle style) {
-    AnglesText text = new AnglesText(report, style);
-    List<Told> out = new ArrayList<>();
-    new RakeText(report.chair(), style)
-        .blocks(RakeAndSplay.of(report.chair()))
-        .forEach(b -> out.add(b.told()));
-    text.leaning(new LinkedHashSet<>()).forEach(b -> out.add(b.told()));
-    return out;
-  }
-
   private void line(String text) {
     out.append(text.stripTrailing()).append('\n');
   }
@@ -71,12 +60,12 @@ public final class AnglesText {
 
   private void uprights() {
     RakeText text = new RakeText(chair, style);
-    List<Rows> blocks = text.blocks(RakeAndSplay.of(chair));
+    List<List<String>> blocks = text.blocks(RakeAndSplay.of(chair));
     if (!blocks.isEmpty()) {
       line("");
       line(style.bold("UPRIGHT PARTS"));
     }
-    blocks.forEach(b -> block(b.lines()));
+    blocks.forEach(this::block);
   }
 
   private void block(List<String> lines) {
@@ -87,27 +76,9 @@ public final class AnglesText {
 
   private void joints() {
     Set<String> square = new LinkedHashSet<>();
-    List<Rows> blocks = leaning(square);
-    if (!blocks.isEmpty()) {
-      line("");
-      line(style.bold("JOINTS"));
-    }
-    blocks.forEach(b -> block(b.lines()));
-    if (!square.isEmpty()) {
-      line("");
-      paragraph("Square in every way: " + String.join("; ", square) + ".");
-    }
-  }
-
-  /**
-   * A block for each joint that is not square, or for both of a pair.
-   *
-   * @param square is told the names of the others
-   */
-  private List<Rows> leaning(Set<String> square) {
-    List<Rows> blocks = new ArrayList<>();
     List<JointFit> joints = report.joints();
     boolean[] done = new boolean[joints.size()];
+    boolean titled = false;
     for (int i = 0; i < joints.size(); i++) {
       if (done[i]) {
         continue;
@@ -118,14 +89,22 @@ public final class AnglesText {
         square.add(fit.joint().name());
         continue;
       }
-      Rows both = rows(fit, angles, true);
-      int twin = twin(joints, i, both.told());
+      if (!titled) {
+        line("");
+        line(style.bold("JOINTS"));
+        titled = true;
+      }
+      List<String> both = lines(fit, angles, true);
+      int twin = twin(joints, i, both);
       if (twin >= 0) {
         done[twin] = true;
       }
-      blocks.add(twin >= 0 ? both : rows(fit, angles, false));
+      block(twin >= 0 ? both : lines(fit, angles, false));
     }
-    return blocks;
+    if (!square.isEmpty()) {
+      line("");
+      paragraph("Square in every way: " + String.join("; ", square) + ".");
+    }
   }
 
   private static boolean isSquare(JointAngles angles) {
@@ -133,21 +112,21 @@ public final class AnglesText {
         && angles.mortise().map(m -> m.lean().isSquare()).orElse(true);
   }
 
-  private int twin(List<JointFit> joints, int i, Told both) {
+  private int twin(List<JointFit> joints, int i, List<String> both) {
     Joint one = joints.get(i).joint();
     for (int k = i + 1; k < joints.size(); k++) {
       Joint other = joints.get(k).joint();
       if (one.hand() != Hand.NONE
           && one.hand() == other.hand().other()
           && one.name().equals(other.name())
-          && both.equals(rows(joints.get(k), JointAngles.of(chair, other), true).told())) {
+          && both.equals(lines(joints.get(k), JointAngles.of(chair, other), true))) {
         return k;
       }
     }
     return -1;
   }
 
-  private Rows rows(JointFit fit, JointAngles angles, boolean both) {
+  private List<String> lines(JointFit fit, JointAngles angles, boolean both) {
     Joint joint = fit.joint();
     Rows rows = new Rows(both ? joint.name() + ", both hands" : joint.label());
     rows.add("", chair.parts().get(joint.tenoned()).name() + ", " + end(joint, both));
@@ -174,7 +153,7 @@ public final class AnglesText {
               }
               rows.addAll("depth", text.depth(fit, mortise));
             });
-    return rows;
+    return rows.lines();
   }
 
   private String end(Joint joint, boolean both) {

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How upright parts lean, in short lines; a pair once. Parts that stand plumb are left out. */
-final class RakeText {
+public final class RakeText {
   private final Chair chair;
   private final AngleText text;
 
@@ -19,7 +19,17 @@ final class RakeText {
     this.text = new AngleText(style);
   }
 
-  List<Rows> blocks(List<RakeAndSplay> uprights) {
+  /** Every upright part that leans. */
+  public static List<Told> told(Chair chair, TextStyle style) {
+    return new RakeText(chair, style)
+        .rows(RakeAndSplay.of(chair)).stream().map(Rows::told).toList();
+  }
+
+  List<List<String>> blocks(List<RakeAndSplay> uprights) {
+    return rows(uprights).stream().map(Rows::lines).toList();
+  }
+
+  private List<Rows> rows(List<RakeAndSplay> uprights) {
     List<Rows> blocks = new ArrayList<>();
     for (RakeAndSplay one : uprights) {
       boolean plumb = one.floor().isPlumb() && one.seat().isEmpty();

@@ -80,7 +80,7 @@
     var rx = cr, ry = sr;
     var fx = sr * cu, fy = -cr * cu, fz = su;
     var ux = -sr * su, uy = cr * su, uz = cu;
-    var away = radius * 4.2, scale = near * 0.92 * Math.min(w, h) / 2 / radius * away;
+    var away = radius * 4.2, scale = near * 1.1 * Math.min(w, h) / 2 / radius * away;
     parts.forEach(function (p) {
       var v = p.v, s = p.s;
       for (var i = 0; i < v.length; i += 3) {

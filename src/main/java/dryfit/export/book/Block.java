@@ -11,15 +11,23 @@ public sealed interface Block {
   record Heading(String text) implements Block {}
 
   /** A paragraph. */
-  record Text(String text) implements Block {}
+  record Text(String text) implements Block {
+    public Text {
+      text = neat(text);
+    }
+  }
 
   /** A paragraph that nobody should overlook. */
-  record Caution(String text) implements Block {}
+  record Caution(String text) implements Block {
+    public Caution {
+      text = neat(text);
+    }
+  }
 
   /** Something done one after the other, with a box to tick. */
   record Steps(List<String> sentences) implements Block {
     public Steps {
-      sentences = List.copyOf(sentences);
+      sentences = sentences.stream().map(Block::neat).toList();
     }
   }
 
@@ -33,7 +41,7 @@ public sealed interface Block {
       implements Block {
     public Table {
       head = List.copyOf(head);
-      rows = rows.stream().map(List::copyOf).toList();
+      rows = rows.stream().map(row -> row.stream().map(Block::neat).toList()).toList();
       shares = List.copyOf(shares);
     }
   }
@@ -79,5 +87,14 @@ public sealed interface Block {
   }
 
   /** A name and what it is. */
-  record Fact(String name, String text) {}
+  record Fact(String name, String text) {
+    public Fact {
+      text = neat(text);
+    }
+  }
+
+  /** Without remainders too small to print: on a page they only fill the line. */
+  private static String neat(String text) {
+    return text.replace(" (+0.000)", "").replace(" (−0.000)", "");
+  }
 }

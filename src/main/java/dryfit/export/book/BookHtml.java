@@ -134,8 +134,9 @@ public final class BookHtml {
       pictures.pictures().forEach(this::picture);
       line("</div>");
     } else if (block instanceof Block.Facts facts) {
+      line("<div class=\"where\">");
       picture(facts.picture());
-      line("<dl>");
+      line("</div><dl>");
       for (Fact f : facts.facts()) {
         line("<dt>" + escaped(f.name()) + "</dt><dd>" + escaped(f.text()) + "</dd>");
       }

@@ -1,8 +1,8 @@
 package dryfit.export.book;
 
-import dryfit.build.Chair;
 import dryfit.document.Design;
-import dryfit.export.AnglesText;
+import dryfit.export.RakeText;
+import dryfit.export.SettingsText;
 import dryfit.export.TextStyle;
 import dryfit.export.Told;
 import dryfit.export.book.Block.Text;
@@ -11,6 +11,7 @@ import dryfit.export.book.Book.Sheet;
 import dryfit.export.paper.Page.Paper;
 import dryfit.fit.FitReport;
 import dryfit.fit.order.Assembling;
+import dryfit.shop.setting.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -70,24 +71,31 @@ public final class BookMaker {
   }
 
   private static List<Sheet> settings(FitReport report, TextStyle style) {
-    List<Told> told = AnglesText.told(report, style);
-    if (told.isEmpty()) {
-      return List.of();
+    Settings settings = Settings.of(report);
+    List<Sheet> out = new ArrayList<>();
+    List<Told> uprights = RakeText.told(report.chair(), style);
+    if (!uprights.isEmpty()) {
+      out.add(
+          new Sheet(
+              "How the upright parts lean", told(CoverSheets.hands(report.chair().design()), uprights)));
     }
+    List<Told> told = SettingsText.told(settings, style);
+    if (!told.isEmpty()) {
+      List<Block> blocks = told(SettingsText.granted(settings, style), told);
+      settings.cautions().forEach(c -> blocks.add(new Block.Caution(c)));
+      out.add(new Sheet("What each tool is set to", blocks));
+    }
+    return out;
+  }
+
+  private static List<Block> told(String first, List<Told> told) {
     List<Block> blocks = new ArrayList<>();
-    Chair chair = report.chair();
-    blocks.add(
-        new Text(
-            "Each angle is given off square (0 is square), from an edge (90 is square), and as a"
-                + " slope, rise in run. Left and right are as you "
-                + (chair.design().labels() == Design.Labels.AS_SEATED ? "sit in" : "face")
-                + " the chair. What is not named here is square."));
-    told.forEach(
-        t -> {
-          blocks.add(new Block.Heading(t.title()));
-          blocks.add(table(t));
-        });
-    return List.of(new Sheet("Settings of bevel, gauge and saw", blocks));
+    blocks.add(new Text(first));
+    for (Told t : told) {
+      blocks.add(new Block.Heading(t.title()));
+      blocks.add(table(t));
+    }
+    return blocks;
   }
 
   /** Rows of a name and a text; what has no name stands below what it belongs to. */

@@ -20,12 +20,12 @@ final class PartDrawing {
   private PartDrawing() {}
 
   /**
-   * The largest drawing that fits.
+   * The largest drawing that fits; or one for each view, where those come out larger by themselves.
    *
    * @param wide room on paper, mm
    * @param high room on paper, mm
    */
-  static Block.Drawing of(
+  static List<Block.Drawing> of(
       Chair chair,
       Setout setout,
       Map<String, String> letters,
@@ -37,14 +37,22 @@ final class PartDrawing {
         sheets(setout, sides).stream()
             .map(sheet -> new PartView(setout, sides, sheet, letters, style))
             .toList();
-    Block.Drawing drawing = null;
+    List<Block.Drawing> out = List.of();
     for (Scale scale : Scale.all(style.inches())) {
-      drawing = laid(views, scale, setout.isUpright());
-      if (drawing.width() <= wide && drawing.height() <= high) {
-        return drawing;
+      out = List.of(laid(views, scale, setout.isUpright()));
+      if (fit(out, wide, high)) {
+        return out;
+      }
+      out = views.stream().map(v -> laid(List.of(v), scale, setout.isUpright())).toList();
+      if (fit(out, wide, high)) {
+        return out;
       }
     }
-    return drawing;
+    return out;
+  }
+
+  private static boolean fit(List<Block.Drawing> drawings, double wide, double high) {
+    return drawings.stream().allMatch(d -> d.width() <= wide && d.height() <= high);
   }
 
   /** What stands is drawn side by side, what lies one above the other. */

@@ -73,18 +73,18 @@ final class PartSheets {
     Map<String, String> letters = letters(setout);
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Facts(where(part), facts(part, setout, sides)));
-    Block.Drawing drawing =
+    List<Block.Drawing> drawings =
         PartDrawing.of(chair, setout, letters, style, room.width(), room.height() - OWN_PAGE);
-    List<Block> views =
-        List.of(
-            drawing,
-            new Text(
+    List<Block> views = new ArrayList<>(drawings);
+    views.add(
+        new Text(
                 "Numbers run from the reference end along the part, and from "
                     + from(setout, sides)
                     + " across it, in "
                     + (style.inches() ? "inches" : "millimetres")
                     + ". A letter names the joint."));
-    boolean ownPage = drawing.height() > room.height() - BESIDES;
+    double high = drawings.stream().mapToDouble(Block.Drawing::height).sum();
+    boolean ownPage = high > room.height() - BESIDES;
     if (!ownPage) {
       blocks.addAll(views);
     }

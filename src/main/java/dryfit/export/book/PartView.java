@@ -1,7 +1,6 @@
 package dryfit.export.book;
 
 import dryfit.build.Part;
-import dryfit.document.JointPlan;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Ink;
 import dryfit.export.paper.Ink.Align;
@@ -51,10 +50,8 @@ final class PartView {
     String eye = sides.nearest(chair.turn(sheet.z()));
     String left = sides.nearest(chair.turn(sheet.x().negated()));
     String below = sides.nearest(chair.turn(sheet.y().negated()));
-    this.caption =
-        standing
-            ? eye + " face; " + left + " is left"
-            : eye + " face; " + left + " is left, " + below + " below";
+    String where = left.equals("left") ? "" : "; " + left + " on the left";
+    this.caption = eye + " face" + where + (standing ? "" : "; " + below + " below");
     this.lines = LineDrawing.of(part.solid().mesh(), part.solid().rays(), sheet);
     double x0 = Double.POSITIVE_INFINITY;
     double y0 = Double.POSITIVE_INFINITY;
@@ -102,16 +99,16 @@ final class PartView {
     lines(ink, scale);
     column.column(ink, size.x());
     row.row(ink, 0);
-    double high2 = down + up + captionHigh + GAP;
+    double tall = down + up + captionHigh + GAP;
     List<Ink> out = new ArrayList<>();
     out.add(
-        new Ink.Window(new Vec2(0, 0), new Vec2(wide, high2), new Vec2(left, down + GAP / 2), ink));
-    double y = high2 - CAPTION;
+        new Ink.Window(new Vec2(0, 0), new Vec2(wide, tall), new Vec2(left, down + GAP / 2), ink));
+    double y = tall - CAPTION;
     for (String w : words) {
       out.add(new Words(new Vec2(0, y), w, CAPTION, Align.LEFT));
       y -= CAPTION * 1.2;
     }
-    return new Laid(wide, high2, out);
+    return new Laid(wide, tall, out);
   }
 
   private void lines(List<Ink> ink, double scale) {
@@ -198,10 +195,5 @@ final class PartView {
     } else {
       ladder.add(p.x(), p.y(), text);
     }
-  }
-
-  /** Whether a joint has something to dimension: grooves and glued faces have not. */
-  static boolean isLettered(JointPlan.Kind kind) {
-    return kind != JointPlan.Kind.GROOVE && kind != JointPlan.Kind.GLUED;
   }
 }
