@@ -48,6 +48,32 @@ public final class AssemblyText {
     return text.out.toString();
   }
 
+  /** One step of the order in a sentence, and the motions of those that go together. */
+  public static List<String> sentences(Assembling order, int step, TextStyle style) {
+    AssemblyText text = new AssemblyText(order, style);
+    Step one = order.steps().get(step);
+    List<String> out = new ArrayList<>(List.of(text.sentence(one, step)));
+    if (one.kind() == Step.Kind.TOGETHER) {
+      one.moves().forEach(m -> out.add(text.words.group(m.parts(), step) + ": " + text.motion(m)));
+    }
+    if (!one.held().isEmpty()) {
+      out.add(text.held(one));
+    }
+    return out;
+  }
+
+  /** Which parts also go in wrong, and the mark that prevents it. */
+  public static List<String> marks(Assembling order, TextStyle style) {
+    AssemblyWords words = new AssemblyWords(order, style);
+    return order.marks().stream().map(words::mark).toList();
+  }
+
+  /** Why parts do not go together; nothing if they all do. */
+  public static List<String> stuck(Assembling order, TextStyle style) {
+    AssemblyWords words = new AssemblyWords(order, style);
+    return order.stuck().stream().flatMap(s -> words.why(s).stream()).toList();
+  }
+
   private void line(String text) {
     out.append(text.stripTrailing()).append('\n');
   }
@@ -89,17 +115,17 @@ public final class AssemblyText {
         wrapped(INDENT + "closes ", INDENT + "  ", String.join("; ", joints));
       }
       if (!step.held().isEmpty()) {
-        boolean one = step.held().size() == 1;
-        wrapped(
-            INDENT,
-            INDENT + "  ",
-            words.labels(step.held())
-                + (one
-                    ? " is held from now on and must be in"
-                    : " are held from now on and must be in")
-                + " before this step");
+        wrapped(INDENT, INDENT + "  ", held(step));
       }
     }
+  }
+
+  private String held(Step step) {
+    return words.labels(step.held())
+        + (step.held().size() == 1
+            ? " is held from now on and must be in"
+            : " are held from now on and must be in")
+        + " before this step";
   }
 
   private String sentence(Step step, int index) {

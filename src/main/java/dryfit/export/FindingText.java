@@ -43,14 +43,7 @@ public final class FindingText {
       add(out, "the same at ", String.join("; ", concerned(other)));
     }
     if (f.severity() != Finding.Severity.KNOW) {
-      String figures =
-          "measured "
-              + style.quantity(f.measured(), f.unit())
-              + " · limit "
-              + style.quantity(f.limit(), f.unit())
-              + " · margin "
-              + style.quantity(f.margin(), f.unit());
-      add(out, "", figures);
+      add(out, "", figures(f, style));
     }
     String limit = f.source().limit();
     add(out, (limit.isEmpty() ? "limit" : limit) + " from ", source(f.source()));
@@ -65,7 +58,18 @@ public final class FindingText {
     return out;
   }
 
-  private static List<String> concerned(Finding f) {
+  /** Measured, limit and margin in one line. */
+  public static String figures(Finding f, TextStyle style) {
+    return "measured "
+        + style.quantity(f.measured(), f.unit())
+        + " · limit "
+        + style.quantity(f.limit(), f.unit())
+        + " · margin "
+        + style.quantity(f.margin(), f.unit());
+  }
+
+  /** The labels of the joints, or else the parts, that it is about. */
+  public static List<String> concerned(Finding f) {
     return f.joints().isEmpty() ? f.parts() : f.joints();
   }
 

@@ -5,6 +5,7 @@ import dryfit.build.Part;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Kind;
+import dryfit.fit.FitReport;
 import dryfit.fit.JointAngles;
 import dryfit.fit.JointFit;
 import dryfit.fit.JointFit.Gap;
@@ -12,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A joint's figures as a few lines. A pair whose lines are alike is written once. */
-final class JointText {
+public final class JointText {
   /** Stands for a blank at which a line is not to be broken. */
   static final char KEEP = '\u00a0';
 
@@ -31,9 +32,28 @@ final class JointText {
     this.angleText = new AngleText(style);
   }
 
+  /** One joint, or both of a pair that are alike, and what is told of it. */
+  public record Joints(JointFit fit, boolean both, Told told) {}
+
+  /**
+   * All joints of a fit with every side by itself, those of a pair once if their main
+   * figures are alike: then as the first of them is.
+   */
+  public static List<Joints> told(FitReport report, TextStyle style) {
+    JointText full = new JointText(report.chair(), style, true);
+    return new JointText(report.chair(), style, false)
+        .told(report.joints()).stream()
+            .map(j -> new Joints(j.fit(), j.both(), full.told(j.fit(), j.both())))
+            .toList();
+  }
+
   /** One block for each joint, or for both of a pair, in the order given. */
   List<List<String>> blocks(List<JointFit> joints) {
-    List<List<String>> blocks = new ArrayList<>();
+    return told(joints).stream().map(j -> block(j.told())).toList();
+  }
+
+  private List<Joints> told(List<JointFit> joints) {
+    List<Joints> out = new ArrayList<>();
     boolean[] done = new boolean[joints.size()];
     for (int i = 0; i < joints.size(); i++) {
       if (!done[i]) {
@@ -41,10 +61,10 @@ final class JointText {
         if (twin >= 0) {
           done[twin] = true;
         }
-        blocks.add(block(joints.get(i), twin >= 0));
+        out.add(new Joints(joints.get(i), twin >= 0, told(joints.get(i), twin >= 0)));
       }
     }
-    return blocks;
+    return out;
   }
 
   /** The joint of the other hand that would be written just the same; -1 if there is none. */
@@ -57,22 +77,32 @@ final class JointText {
               && one.joint().hand() != Hand.NONE
               && one.joint().hand() == other.joint().hand().other()
               && one.joint().name().equals(other.joint().name());
-      if (pair && block(one, true).equals(block(other, true))) {
+      if (pair && told(one, true).equals(told(other, true))) {
         return k;
       }
     }
     return -1;
   }
 
-  private List<String> block(JointFit fit, boolean both) {
+  private static List<String> block(Told told) {
+    List<String> out = new ArrayList<>(List.of(told.title()));
+    for (Told.Row row : told.rows()) {
+      String start = String.format(java.util.Locale.ROOT, "  %-10s", row.name());
+      Wrapped.lines(start, " ".repeat(start.length()), row.text())
+          .forEach(line -> out.add(line.replace(KEEP, ' ')));
+    }
+    return out;
+  }
+
+  private Told told(JointFit fit, boolean both) {
     JointPlan plan = fit.joint().plan();
-    List<String> out = new ArrayList<>();
+    List<Told.Row> out = new ArrayList<>();
     String hand = both ? "both hands" : printed(fit.joint().label(), fit.joint().hand());
     String title = fit.joint().name() + (hand.isEmpty() ? "" : ", " + hand);
     if (chair.isHeldByPieces(fit.joint())) {
       title += ", in " + chair.parts().get(fit.joint().mortised()).name();
     }
-    out.add(title + "  (" + plan.kind().word().replace('-', ' ') + ")");
+    title += "  (" + plan.kind().word().replace('-', ' ') + ")";
     row(out, "", who(fit, both));
     new KindText(chair, style).rows(fit.joint()).forEach(r -> row(out, r.name(), r.text()));
     row(out, "gaps", gaps(fit));
@@ -89,7 +119,7 @@ final class JointText {
     if (all) {
       DetailText.rows(fit.detail(), style).forEach(r -> row(out, r.name(), r.text()));
     }
-    return out;
+    return new Told(title, out);
   }
 
   /** The hand as the label has it: labels may be meant as seated. */
@@ -165,7 +195,7 @@ final class JointText {
   }
 
   /** Lines that stand under one name; one that begins with blanks keeps them. */
-  private static void rows(List<String> out, String name, List<String> lines) {
+  private static void rows(List<Told.Row> out, String name, List<String> lines) {
     for (int i = 0; i < lines.size(); i++) {
       String text = lines.get(i);
       String kept = text.startsWith("  ") ? KEEP + "" + KEEP + text.strip() : text;
@@ -173,11 +203,9 @@ final class JointText {
     }
   }
 
-  private static void row(List<String> out, String name, String text) {
+  private static void row(List<Told.Row> out, String name, String text) {
     if (!text.isEmpty()) {
-      String start = String.format(java.util.Locale.ROOT, "  %-10s", name);
-      Wrapped.lines(start, " ".repeat(start.length()), text)
-          .forEach(line -> out.add(line.replace(KEEP, ' ')));
+      out.add(new Told.Row(name, text));
     }
   }
 }

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How upright parts lean, in short lines; a pair once. Parts that stand plumb are left out. */
-final class RakeText {
+public final class RakeText {
   private final Chair chair;
   private final AngleText text;
 
@@ -19,8 +19,18 @@ final class RakeText {
     this.text = new AngleText(style);
   }
 
+  /** Every upright part that leans. */
+  public static List<Told> told(Chair chair, TextStyle style) {
+    return new RakeText(chair, style)
+        .rows(RakeAndSplay.of(chair)).stream().map(Rows::told).toList();
+  }
+
   List<List<String>> blocks(List<RakeAndSplay> uprights) {
-    List<List<String>> blocks = new ArrayList<>();
+    return rows(uprights).stream().map(Rows::lines).toList();
+  }
+
+  private List<Rows> rows(List<RakeAndSplay> uprights) {
+    List<Rows> blocks = new ArrayList<>();
     for (RakeAndSplay one : uprights) {
       boolean plumb = one.floor().isPlumb() && one.seat().isEmpty();
       // The twin of a part is its mirror image and leans the same in these words.
@@ -31,7 +41,7 @@ final class RakeText {
     return blocks;
   }
 
-  private List<String> block(RakeAndSplay one) {
+  private Rows block(RakeAndSplay one) {
     Part part = one.part();
     Rows rows = new Rows(part.name() + (part.hand() == Hand.NONE ? "" : ", both hands"));
     rows.add("", "against plumb");
@@ -42,7 +52,7 @@ final class RakeText {
               rows.add("", "against the square of the seat" + seatSlope());
               view(rows, view);
             });
-    return rows.lines();
+    return rows;
   }
 
   private String seatSlope() {

@@ -6,10 +6,11 @@ import java.util.Locale;
 
 /** A title and rows under it: a name on the left, its lines beside it. */
 final class Rows {
-  private final List<String> lines = new ArrayList<>();
+  private final String title;
+  private final List<Told.Row> rows = new ArrayList<>();
 
   Rows(String title) {
-    lines.add(title);
+    this.title = title;
   }
 
   void add(String name, String text) {
@@ -19,14 +20,21 @@ final class Rows {
   /** Lines that stand under one name; one that begins with two blanks stands further in. */
   void addAll(String name, List<String> texts) {
     for (int i = 0; i < texts.size(); i++) {
-      String text = texts.get(i);
-      String in = text.startsWith("  ") ? "  " : "";
-      String start = String.format(Locale.ROOT, "  %-10s%s", i == 0 ? name : "", in);
-      lines.addAll(Wrapped.lines(start, " ".repeat(start.length()), text));
+      rows.add(new Told.Row(i == 0 ? name : "", texts.get(i)));
     }
   }
 
+  Told told() {
+    return new Told(title, rows);
+  }
+
   List<String> lines() {
+    List<String> lines = new ArrayList<>(List.of(title));
+    for (Told.Row row : rows) {
+      String in = row.text().startsWith("  ") ? "  " : "";
+      String start = String.format(Locale.ROOT, "  %-10s%s", row.name(), in);
+      lines.addAll(Wrapped.lines(start, " ".repeat(start.length()), row.text()));
+    }
     return lines;
   }
 }

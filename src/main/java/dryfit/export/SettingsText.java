@@ -40,6 +40,20 @@ public final class SettingsText {
     return text.out.toString();
   }
 
+  /** What is taken for granted. */
+  public static String granted(Settings settings, TextStyle style) {
+    return new SettingsText(settings, style).granted();
+  }
+
+  /** The settings of each joint, then of each part. */
+  public static List<Told> told(Settings settings, TextStyle style) {
+    SettingsText text = new SettingsText(settings, style);
+    List<Told> out = new ArrayList<>();
+    text.groups(s -> s.joint().isPresent()).forEach((n, g) -> out.add(text.rows(n, g).told()));
+    text.groups(s -> s.joint().isEmpty()).forEach((n, g) -> out.add(text.rows(n, g).told()));
+    return out;
+  }
+
   private void line(String text) {
     out.append(text.stripTrailing()).append('\n');
   }
@@ -56,6 +70,10 @@ public final class SettingsText {
             + (design.labels() == Design.Labels.AS_SEATED ? "sit in" : "face")
             + " the chair. Outside and inside are the same words for both hands, and not the same"
             + " wood.");
+    paragraph(granted());
+  }
+
+  private String granted() {
     Bench bench = settings.bench();
     List<String> taken = new ArrayList<>();
     taken.add(
@@ -70,20 +88,29 @@ public final class SettingsText {
               + " with its bearing at the "
               + bit.bearing().word());
     }
-    paragraph("Taken for granted: " + String.join("; ", taken) + ".");
+    return "Taken for granted: " + String.join("; ", taken) + ".";
   }
 
   private void section(String title, Predicate<Setting> which) {
-    Map<String, List<Setting>> groups = new LinkedHashMap<>();
-    settings.all().stream()
-        .filter(which)
-        .forEach(s -> groups.computeIfAbsent(name(s), k -> new ArrayList<>()).add(s));
+    Map<String, List<Setting>> groups = groups(which);
     if (groups.isEmpty()) {
       return;
     }
     line("");
     line(style.bold(title));
-    groups.forEach(this::group);
+    groups.forEach(
+        (name, group) -> {
+          line("");
+          rows(style.bold(name), group).lines().forEach(this::line);
+        });
+  }
+
+  private Map<String, List<Setting>> groups(Predicate<Setting> which) {
+    Map<String, List<Setting>> groups = new LinkedHashMap<>();
+    settings.all().stream()
+        .filter(which)
+        .forEach(s -> groups.computeIfAbsent(name(s), k -> new ArrayList<>()).add(s));
+    return groups;
   }
 
   private String name(Setting s) {
@@ -92,16 +119,15 @@ public final class SettingsText {
         : chair.parts().get(s.part()).name();
   }
 
-  private void group(String name, List<Setting> group) {
-    Rows rows = new Rows(style.bold(name));
+  private Rows rows(String name, List<Setting> group) {
+    Rows rows = new Rows(name);
     boolean[] done = new boolean[group.size()];
     for (int i = 0; i < done.length; i++) {
       if (!done[i]) {
         one(rows, group, i, done);
       }
     }
-    line("");
-    rows.lines().forEach(this::line);
+    return rows;
   }
 
   private void one(Rows rows, List<Setting> group, int i, boolean[] done) {

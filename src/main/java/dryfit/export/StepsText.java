@@ -51,6 +51,11 @@ public final class StepsText {
     lines.forEach(line -> out.append(line.stripTrailing()).append('\n'));
   }
 
+  /** One step in one sentence. */
+  public static String sentence(Step step, TextStyle style) {
+    return new StepsText(style).sentence(step);
+  }
+
   private String sentence(Step step) {
     String about = "\"" + step.about() + "\"";
     return switch (step.kind()) {

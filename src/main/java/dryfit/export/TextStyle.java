@@ -24,7 +24,7 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
   }
 
   /** Whether lengths are told in inches. */
-  boolean inches() {
+  public boolean inches() {
     return unit == Length.Unit.IN;
   }
 
@@ -36,7 +36,7 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
   }
 
   /** The number of a dimension for a table, without its unit: {@code 28.0} or {@code 1 7/64}. */
-  String bare(double mm) {
+  public String bare(double mm) {
     if (unit == Length.Unit.IN && !decimals) {
       return Fraction.nearest(mm / unit.mm(), denominator).text();
     }

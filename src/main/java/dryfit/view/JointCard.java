@@ -6,6 +6,7 @@ import dryfit.build.Part;
 import dryfit.export.TextStyle;
 import dryfit.fit.JointAngles;
 import dryfit.fit.JointFit;
+import dryfit.fit.JointSection;
 import dryfit.measure.Angle;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import dryfit.export.TextStyle;
+import dryfit.fit.JointSection;
 import dryfit.geometry.Vec2;
 import java.util.List;
 import javafx.scene.AccessibleRole;

@@ -106,4 +106,12 @@ public sealed interface Ink {
       ink = List.copyOf(ink);
     }
   }
+
+  /**
+   * A picture.
+   *
+   * @param low lower left corner on the page
+   * @param high upper right corner
+   */
+  record Picture(Vec2 low, Vec2 high, Png png) implements Ink {}
 }

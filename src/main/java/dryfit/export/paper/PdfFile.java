@@ -4,14 +4,18 @@ import dryfit.export.paper.Ink.Align;
 import dryfit.export.paper.Ink.Area;
 import dryfit.export.paper.Ink.Colour;
 import dryfit.export.paper.Ink.Line;
+import dryfit.export.paper.Ink.Picture;
 import dryfit.export.paper.Ink.Window;
 import dryfit.export.paper.Ink.Words;
 import dryfit.geometry.Vec2;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -19,6 +23,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
@@ -31,16 +36,15 @@ public final class PdfFile {
   /** Units of the format in a millimetre: 72 in an inch, ISO 32000-1, 8.3.2.3. */
   static final double POINTS = 72 / 25.4;
 
-  /** The font that the library brings along; the metrics are those of a common sans serif. */
-  private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-
   /** Any number does, as long as it is always the same: it keeps the clock out of the file's id. */
   private static final long ID = 1;
 
+  private final PDDocument document;
   private final PDPageContentStream out;
   private final PDFont font;
 
-  private PdfFile(PDPageContentStream out, PDFont font) {
+  private PdfFile(PDDocument document, PDPageContentStream out, PDFont font) {
+    this.document = document;
     this.out = out;
     this.font = font;
   }
@@ -48,7 +52,7 @@ public final class PdfFile {
   /** The file. Asks programs that print it not to scale it. */
   public static byte[] bytes(List<Page> pages, String title) {
     try (PDDocument document = new PDDocument();
-        InputStream in = PDDocument.class.getResourceAsStream(FONT)) {
+        InputStream in = PDDocument.class.getResourceAsStream(Typeface.FONT)) {
       document.setDocumentId(ID);
       document.getDocumentInformation().setTitle(title);
       document.getDocumentInformation().setProducer("dryfit");
@@ -63,7 +67,7 @@ public final class PdfFile {
                 new PDRectangle((float) (page.width() * POINTS), (float) (page.height() * POINTS)));
         document.addPage(sheet);
         try (PDPageContentStream stream = new PDPageContentStream(document, sheet)) {
-          PdfFile pen = new PdfFile(stream, font);
+          PdfFile pen = new PdfFile(document, stream, font);
           stream.transform(Matrix.getScaleInstance((float) POINTS, (float) POINTS));
           stream.setLineCapStyle(0);
           pen.draw(page.ink());
@@ -89,6 +93,8 @@ public final class PdfFile {
         out.fillEvenOdd();
       } else if (ink instanceof Words words) {
         words(words);
+      } else if (ink instanceof Picture picture) {
+        picture(picture);
       } else if (ink instanceof Window window) {
         out.saveGraphicsState();
         Vec2 size = window.high().minus(window.low());
@@ -101,6 +107,17 @@ public final class PdfFile {
         out.restoreGraphicsState();
       }
     }
+  }
+
+  private void picture(Picture picture) throws IOException {
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.png().bytes()));
+    Vec2 size = picture.high().minus(picture.low());
+    out.drawImage(
+        LosslessFactory.createFromImage(document, image),
+        (float) picture.low().x(),
+        (float) picture.low().y(),
+        (float) size.x(),
+        (float) size.y());
   }
 
   private void line(Line line) throws IOException {

@@ -4,6 +4,7 @@ import dryfit.export.paper.Ink.Align;
 import dryfit.export.paper.Ink.Area;
 import dryfit.export.paper.Ink.Colour;
 import dryfit.export.paper.Ink.Line;
+import dryfit.export.paper.Ink.Picture;
 import dryfit.export.paper.Ink.Window;
 import dryfit.export.paper.Ink.Words;
 import dryfit.geometry.Vec2;
@@ -24,6 +25,7 @@ public final class SvgFile {
   private final double height;
   private final StringBuilder out = new StringBuilder();
   private int windows;
+  private String id = "window";
 
   private SvgFile(double height) {
     this.height = height;
@@ -44,6 +46,23 @@ public final class SvgFile {
     return svg.out.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /**
+   * The page as an element within an HTML page: as wide as it is drawn, or narrower where there is
+   * no room.
+   *
+   * @param id begins the names of what the drawing refers to; each on a page has its own
+   */
+  public static String element(Page page, String title, String id) {
+    SvgFile svg = new SvgFile(page.height());
+    svg.id = id;
+    svg.out
+        .append("<svg role=\"img\" width=\"" + number(page.width()))
+        .append("mm\" viewBox=\"0 0 " + number(page.width()) + " " + number(page.height()))
+        .append("\">\n<title>" + escaped(title) + "</title>\n");
+    svg.draw(page.ink(), new Vec2(0, 0));
+    return svg.out.append("</svg>").toString();
+  }
+
   private void draw(List<Ink> all, Vec2 shift) {
     for (Ink ink : all) {
       if (ink instanceof Line line) {
@@ -57,10 +76,22 @@ public final class SvgFile {
             .append("\" fill-rule=\"evenodd\" d=\"" + d + "\"/>\n");
       } else if (ink instanceof Words words) {
         words(words, shift);
+      } else if (ink instanceof Picture picture) {
+        picture(picture, shift);
       } else if (ink instanceof Window window) {
         window(window, shift);
       }
     }
+  }
+
+  private void picture(Picture picture, Vec2 shift) {
+    Vec2 low = picture.low().plus(shift);
+    Vec2 size = picture.high().minus(picture.low());
+    out.append("<image x=\"" + number(low.x()))
+        .append("\" y=\"" + number(height - low.y() - size.y()))
+        .append("\" width=\"" + number(size.x()) + "\" height=\"" + number(size.y()))
+        .append("\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" xlink:href=\"")
+        .append(picture.png().address() + "\"/>\n");
   }
 
   private void line(Line line, Vec2 shift) {
@@ -94,13 +125,13 @@ public final class SvgFile {
   }
 
   private void window(Window window, Vec2 shift) {
-    String id = "window" + ++windows;
+    String name = id + ++windows;
     Vec2 low = window.low().plus(shift);
     Vec2 size = window.high().minus(window.low());
-    out.append("<clipPath id=\"" + id + "\"><rect x=\"" + number(low.x()))
+    out.append("<clipPath id=\"" + name + "\"><rect x=\"" + number(low.x()))
         .append("\" y=\"" + number(height - low.y() - size.y()))
         .append("\" width=\"" + number(size.x()) + "\" height=\"" + number(size.y()))
-        .append("\"/></clipPath>\n<g clip-path=\"url(#" + id + ")\">\n");
+        .append("\"/></clipPath>\n<g clip-path=\"url(#" + name + ")\">\n");
     draw(window.ink(), shift.plus(window.shift()));
     out.append("</g>\n");
   }

@@ -1,10 +1,8 @@
-package dryfit.view;
+package dryfit.fit;
 
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.fit.JointDetail;
-import dryfit.fit.JointFit;
 import dryfit.geometry.CrossSection;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec2;
@@ -22,23 +20,27 @@ import java.util.List;
  * @param low least x and y of what matters
  * @param high greatest x and y
  */
-record JointSection(String title, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+public record JointSection(String title, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+  public JointSection {
+    cuts = List.copyOf(cuts);
+    gaps = List.copyOf(gaps);
+  }
 
   /** Which part of the joint a cut belongs to. */
-  enum Role {
+  public enum Role {
     MORTISED,
     TENONED,
     OTHER
   }
 
   /** One part sawn through. */
-  record Cut(String label, Role role, List<List<Vec2>> outlines) {}
+  public record Cut(String label, Role role, List<List<Vec2>> outlines) {}
 
   /** A gap and where it was measured. */
-  record Gap(String side, double value, Vec2 at) {}
+  public record Gap(String side, double value, Vec2 at) {}
 
   /** Both ways through a joint: across its cheeks, then across its edges. */
-  static List<JointSection> of(Chair chair, JointFit fit) {
+  public static List<JointSection> of(Chair chair, JointFit fit) {
     Joint joint = fit.joint();
     return List.of(
         section(chair, fit, "across the cheeks", joint.thick(), "cheek"),
