@@ -77,6 +77,7 @@ public final class Main {
     all.put("steps", () -> new StepsCommand(screen));
     all.put("jigs", () -> new JigsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
+    all.put("templates", () -> new TemplatesCommand(screen));
     all.put("window", () -> new WindowCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {

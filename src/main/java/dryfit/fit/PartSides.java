@@ -15,7 +15,7 @@ import java.util.List;
  * right and left for a part of its own. Each of its three axes gets a different pair of words, the
  * ones that fit best together, so that two faces of one part never share a name.
  */
-final class PartSides {
+public final class PartSides {
   /** The ways to give three own axes to three chair axes; the first wins a tie. */
   private static final int[][] WAYS = {
     {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
@@ -33,7 +33,7 @@ final class PartSides {
     this.chairAxisOf = best(part);
   }
 
-  static PartSides of(Chair chair, Part part) {
+  public static PartSides of(Chair chair, Part part) {
     return of(chair, part, Hand.NONE);
   }
 
@@ -72,7 +72,7 @@ final class PartSides {
   }
 
   /** The word for the own axis that lies nearest to a direction of chair space, in its sense. */
-  String nearest(Vec3 direction) {
+  public String nearest(Vec3 direction) {
     int own = 0;
     double most = -1;
     for (int k = 0; k < 3; k++) {
