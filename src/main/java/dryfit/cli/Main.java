@@ -79,6 +79,7 @@ public final class Main {
     all.put("jigs", () -> new JigsCommand(screen));
     all.put("boards", () -> new BoardsCommand(screen));
     all.put("sheets", () -> new SheetsCommand(screen));
+    all.put("templates", () -> new TemplatesCommand(screen));
     all.put("window", () -> new WindowCommand(screen));
     CommandLine commands = new CommandLine(new Top());
     if (all.containsKey(wanted)) {
