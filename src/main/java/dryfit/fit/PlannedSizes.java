@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Design.Measurement;
+import dryfit.document.FitLimit;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Kind;
@@ -141,6 +142,11 @@ public final class PlannedSizes {
           outer(joint).map(s -> OptionalDouble.of(-s.by())).orElse(OptionalDouble.empty());
       default -> OptionalDouble.of(0);
     };
+  }
+
+  /** How far a shoulder may stay off, mm. */
+  public double shoulderLimit(Joint joint) {
+    return Limit.of(chair.design(), FitLimit.SHOULDER_GAP, joint).value();
   }
 
   private Optional<Lean> lean(Joint joint, Vec3 entry) {

@@ -68,9 +68,7 @@ public final class Causes {
 
   private void ofPart(int p, List<Cause> all) {
     Part part = chair.parts().get(p);
-    length(p)
-        .ifPresent(
-            c -> all.add(new Cause(part.label(), "shoulder to shoulder", false, c, longer(part))));
+    length(p).ifPresent(c -> all.add(new Cause(part.label(), BETWEEN, false, c, longer(part))));
     section(p, "width", part.frame().y(), all);
     section(p, "thickness", part.frame().z(), all);
   }
@@ -95,7 +93,7 @@ public final class Causes {
   }
 
   private OptionalDouble longer(Part part) {
-    OptionalDouble between = off(part, "shoulder to shoulder");
+    OptionalDouble between = off(part, BETWEEN);
     if (between.isPresent()) {
       return between;
     }
@@ -173,6 +171,7 @@ public final class Causes {
     }
   }
 
+  static final String BETWEEN = "shoulder to shoulder";
   static final String BOTTOMED = "tenon meets the bottom of its mortise";
   static final String OPEN = "shoulder gap";
 
