@@ -11,6 +11,7 @@ import dryfit.document.Problem;
 import dryfit.export.MeasuredText;
 import dryfit.export.TextStyle;
 import dryfit.fit.AsMeasured;
+import dryfit.fit.PlannedSizes;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -101,7 +102,7 @@ final class MeasureCommand implements Callable<Integer> {
           spec.commandLine(), "--on is a day such as 2026-03-02, not '" + on + "'", e);
     }
     boolean ofJoint = joint != null;
-    List<String> known = ofJoint ? AsMeasured.OF_A_JOINT : AsMeasured.OF_A_PART;
+    List<String> known = ofJoint ? PlannedSizes.OF_A_JOINT : PlannedSizes.OF_A_PART;
     if (!known.contains(what)) {
       throw new ParameterException(
           spec.commandLine(),

@@ -14,6 +14,7 @@ import java.util.List;
  * @param limits what the maker wants measures held against, where that is not the usual
  * @param boards the wood that the parts are cut from
  * @param printing what jigs are made with
+ * @param accuracy how far off the maker's cuts may be, where a dimension says nothing of its own
  */
 public record Design(
     String file,
@@ -32,7 +33,8 @@ public record Design(
     List<JigPlan> jigs,
     MakerLimits limits,
     BoardsPlan boards,
-    Printing printing) {
+    Printing printing,
+    Accuracy accuracy) {
 
   /** The name of the chair without any variant. */
   public static final String AS_DRAWN = "as drawn";
@@ -79,7 +81,8 @@ public record Design(
         jigs,
         MakerLimits.NONE,
         BoardsPlan.USUAL,
-        Printing.USUAL);
+        Printing.USUAL,
+        Accuracy.USUAL);
   }
 
   /** The unit a document is written in and printed in. */
@@ -112,6 +115,7 @@ public record Design(
    * @param from least allowed value, NaN if none
    * @param to greatest allowed value, NaN if none
    * @param step step of a slider, NaN if none
+   * @param accuracy how far off either way it may come out, NaN if it does not say
    */
   public record Dimension(
       String name,
@@ -121,6 +125,7 @@ public record Design(
       double from,
       double to,
       double step,
+      double accuracy,
       String pointer) {}
 
   /**
@@ -136,9 +141,43 @@ public record Design(
   /** A finding the maker accepts, and why; {@code joint} and {@code part} may be empty. */
   public record Waiver(String check, String joint, String part, String because, String pointer) {}
 
-  /** What the maker found on the real part; value in millimetres or radians. */
+  /**
+   * What the maker found on the real part; value in millimetres or radians.
+   *
+   * @param part what it was found on, or empty
+   * @param joint or at which joint, or empty
+   * @param frame or on which frame of four legs: seat, front, back; or empty
+   * @param hand which of a pair of joints; {@code NONE} for both
+   * @param at at which edge of a shoulder, a {@link #SIDES side}; empty for its middle
+   */
   public record Measurement(
-      String part, String joint, String what, Quantity value, String on, String pointer) {}
+      String part,
+      String joint,
+      String frame,
+      String what,
+      Hand hand,
+      String at,
+      Quantity value,
+      String on,
+      String pointer) {
+    /** The frames of four legs whose diagonals can be measured. */
+    public static final List<String> FRAMES = List.of("seat", "front", "back");
+
+    /** The edges of a shoulder: as the chair stands, not as the part lies on the bench. */
+    public static final List<String> SIDES =
+        List.of("top", "bottom", "front", "back", "outside", "inside");
+  }
+
+  /**
+   * How far off either way what the maker cuts may be. Common practice, no source.
+   *
+   * @param length of every length, mm
+   * @param angle of every angle, radians
+   */
+  public record Accuracy(double length, double angle) {
+    /** A sixty-fourth of an inch, and a quarter of a degree. */
+    public static final Accuracy USUAL = new Accuracy(25.4 / 64, Math.toRadians(0.25));
+  }
 
   /** A jig the maker wants. */
   public record JigPlan(

@@ -35,7 +35,8 @@ final class DesignReader {
           "waived",
           "jigs",
           "boards",
-          "printing");
+          "printing",
+          "accuracy");
   private static final Map<String, LengthUnit> UNITS = new LinkedHashMap<>();
   private static final Map<String, Labels> LABELS = new LinkedHashMap<>();
 
@@ -108,7 +109,28 @@ final class DesignReader {
         lists.jigs(root),
         new LimitsReader(context).read((Json.Obj) root.self(), joints),
         root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL),
-        new PrintingReader(context).read(root));
+        new PrintingReader(context).read(root),
+        accuracy(context));
+  }
+
+  private Design.Accuracy accuracy(Context context) {
+    Optional<Json> node = root.node("accuracy");
+    if (node.isEmpty()) {
+      return Design.Accuracy.USUAL;
+    }
+    Fields fields = new Fields(problems, node.get(), List.of("length", "angle"), "an accuracy");
+    Design.Accuracy usual = Design.Accuracy.USUAL;
+    return new Design.Accuracy(
+        accuracy(fields, "length", Quantity.Kind.LENGTH, usual.length(), context),
+        accuracy(fields, "angle", Quantity.Kind.ANGLE, usual.angle(), context));
+  }
+
+  private static double accuracy(
+      Fields fields, String key, Quantity.Kind kind, double usual, Context context) {
+    return fields
+        .node(key)
+        .map(node -> Dimensions.accuracy(node, kind, context.numbers(), context.problems()))
+        .orElse(usual);
   }
 
   private void format() {

@@ -15,7 +15,8 @@ import java.util.Set;
  * before it, works them out, and holds each against its range.
  */
 final class Dimensions {
-  private static final List<String> KEYS = List.of("value", "from", "to", "step", "kind", "note");
+  private static final List<String> KEYS =
+      List.of("value", "from", "to", "step", "accuracy", "kind", "note");
   private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
 
   static {
@@ -176,7 +177,26 @@ final class Dimensions {
             from,
             to,
             step,
+            entry
+                .fields()
+                .flatMap(fields -> fields.node("accuracy"))
+                .map(node -> accuracy(node, kind, numbers, problems))
+                .orElse(Double.NaN),
             entry.value().pointer()));
+  }
+
+  /** How far off something may come out; not below zero. */
+  static double accuracy(Json node, Kind kind, Numbers numbers, Problems problems) {
+    double value = numbers.number(node, kind);
+    if (value < 0) {
+      problems.add(
+          "not-positive",
+          node.at(),
+          node.shown(),
+          "zero or more: how far off it may be, either way",
+          "an accuracy is how far off a cut may be either way, and not below zero");
+    }
+    return value;
   }
 
   private static boolean isPlain(Expression formula) {

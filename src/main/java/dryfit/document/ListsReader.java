@@ -14,11 +14,21 @@ import java.util.Optional;
 /** Reads what was measured, what is waived, and which jigs are wanted. */
 final class ListsReader {
   private static final Map<String, String> HANDS = new LinkedHashMap<>();
+  private static final Map<String, Hand> ONE_HAND = new LinkedHashMap<>();
 
   static {
     for (String hand : List.of("both", "left", "right")) {
       HANDS.put(hand, hand);
     }
+    ONE_HAND.put("both", Hand.NONE);
+    ONE_HAND.put("left", Hand.LEFT);
+    ONE_HAND.put("right", Hand.RIGHT);
+  }
+
+  private static Map<String, String> words(List<String> all) {
+    Map<String, String> words = new LinkedHashMap<>();
+    all.forEach(word -> words.put(word, word));
+    return words;
   }
 
   private final Context context;
@@ -36,20 +46,35 @@ final class ListsReader {
           new Fields(
               context.problems(),
               item,
-              List.of("part", "joint", "what", "value", "on"),
+              List.of("part", "joint", "frame", "what", "hand", "at", "value", "on"),
               "a measurement");
-      if (!fields.has("joint")) {
+      List<String> subjects =
+          List.of("part", "joint", "frame").stream().filter(fields::has).toList();
+      if (subjects.isEmpty()) {
         fields.need("part");
-      } else if (fields.has("part")) {
-        fields.conflict("conflict", "joint", "a measurement is of a part or a joint, not both");
+      } else if (subjects.size() > 1) {
+        fields.conflict(
+            "conflict", subjects.get(1), "a measurement is of a part, a joint or a frame, not two");
+      }
+      for (String key : List.of("hand", "at")) {
+        if (fields.has(key) && !fields.has("joint")) {
+          fields.conflict(
+              "conflict", key, "only a measurement at a joint has a \u201c" + key + "\u201d");
+        }
       }
       String part = part(fields, "part");
       String joint = joint(fields);
+      String frame = fields.wordIfAny("frame", words(Measurement.FRAMES)).orElse("");
+      Hand hand = fields.wordIfAny("hand", ONE_HAND).orElse(Hand.NONE);
+      String at = fields.wordIfAny("at", words(Measurement.SIDES)).orElse("");
       String what = fields.needWords("what");
       Optional<Quantity> value = fields.need("value").flatMap(context.numbers()::quantity);
       String on = date(fields);
       value.ifPresent(
-          quantity -> list.add(new Measurement(part, joint, what, quantity, on, item.pointer())));
+          quantity ->
+              list.add(
+                  new Measurement(
+                      part, joint, frame, what, hand, at, quantity, on, item.pointer())));
     }
     return list;
   }

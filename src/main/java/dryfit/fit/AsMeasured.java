@@ -6,14 +6,11 @@ import dryfit.build.Part;
 import dryfit.document.Design.Measurement;
 import dryfit.document.FitLimit;
 import dryfit.document.Hand;
-import dryfit.document.JointPlan;
 import dryfit.document.Quantity;
-import dryfit.geometry.Plane;
-import dryfit.geometry.Vec3;
+import dryfit.measure.Angle;
 import dryfit.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -22,18 +19,12 @@ import java.util.OptionalDouble;
  * taken off, never put on; parts of a pair match each other before they match the plan.
  */
 public final class AsMeasured {
-  /** What can be measured on a part, as it is written in a document. */
-  public static final List<String> OF_A_PART =
-      List.of("length", "width", "thickness", "shoulder to shoulder");
-
-  /** What can be measured at a joint. */
-  public static final List<String> OF_A_JOINT =
-      List.of("tenon thickness", "mortise thickness", "tenon length", "mortise depth");
-
   private final Chair chair;
+  private final PlannedSizes plan;
 
   private AsMeasured(Chair chair) {
     this.chair = chair;
+    this.plan = new PlannedSizes(chair);
   }
 
   /**
@@ -51,7 +42,13 @@ public final class AsMeasured {
 
     /** The part or the joint. */
     public String subject() {
-      return measurement.part().isEmpty() ? measurement.joint() : measurement.part();
+      Measurement m = measurement;
+      String frame = m.frame().isEmpty() ? "" : m.frame() + " frame";
+      return !m.part().isEmpty()
+          ? m.part()
+          : !frame.isEmpty()
+              ? frame
+              : m.joint() + (m.hand() == Hand.NONE ? "" : "," + m.hand().suffix());
     }
   }
 
@@ -63,14 +60,19 @@ public final class AsMeasured {
 
   private Told told(Measurement m) {
     boolean ofPart = !m.part().isEmpty();
-    List<String> known = ofPart ? OF_A_PART : OF_A_JOINT;
+    List<String> known =
+        ofPart
+            ? PlannedSizes.OF_A_PART
+            : m.frame().isEmpty() ? PlannedSizes.OF_A_JOINT : PlannedSizes.OF_A_FRAME;
     if (!known.contains(m.what())) {
       return nothing(m, "nothing follows from this; known are " + String.join(", ", known));
     }
-    if (m.value().kind() != Quantity.Kind.LENGTH) {
-      return nothing(m, "this is a length, and what is written is none");
+    boolean angle = m.what().startsWith("lean");
+    if (m.value().kind() != (angle ? Quantity.Kind.ANGLE : Quantity.Kind.LENGTH)) {
+      String kind = angle ? "an angle" : "a length";
+      return nothing(m, "this is " + kind + ", and what is written is none");
     }
-    return ofPart ? ofPart(m) : ofJoint(m);
+    return ofPart ? ofPart(m) : m.frame().isEmpty() ? ofJoint(m) : ofFrame(m);
   }
 
   private static Told nothing(Measurement m, String why) {
@@ -80,8 +82,9 @@ public final class AsMeasured {
   // ---- parts ----
 
   private Told ofPart(Measurement m) {
-    Optional<Part> part = chair.parts().stream().filter(p -> isAbout(m, p)).findFirst();
-    OptionalDouble planned = part.map(p -> size(p, m.what())).orElse(OptionalDouble.empty());
+    Optional<Part> part =
+        chair.parts().stream().filter(p -> PlannedSizes.isAbout(m, p)).findFirst();
+    OptionalDouble planned = part.map(p -> plan.ofPart(p, m.what())).orElse(OptionalDouble.empty());
     if (planned.isEmpty()) {
       return nothing(m, "this chair has no such size to hold it against");
     }
@@ -111,15 +114,6 @@ public final class AsMeasured {
     return new Told(m, planned, advice, conflict);
   }
 
-  private static boolean isAbout(Measurement m, Part part) {
-    String[] words = m.part().split(" ");
-    boolean hand =
-        words.length == 1
-            || part.hand() == Hand.NONE
-            || words[1].equals(part.hand().name().toLowerCase(Locale.ROOT));
-    return words[0].equals(part.name()) && hand;
-  }
-
   private Optional<Part> twin(Part part) {
     return chair.parts().stream()
         .filter(p -> p.name().equals(part.name()) && p.hand() != part.hand())
@@ -130,49 +124,23 @@ public final class AsMeasured {
   private OptionalDouble measured(Part part, String what) {
     return chair.design().measured().stream()
         .filter(m -> m.what().equals(what) && m.value().kind() == Quantity.Kind.LENGTH)
-        .filter(m -> isAbout(m, part))
+        .filter(m -> PlannedSizes.isAbout(m, part))
         .mapToDouble(m -> m.value().value())
         .reduce((first, last) -> last);
-  }
-
-  private OptionalDouble size(Part part, String what) {
-    Vec3 size = part.solid().mesh().bounds().size();
-    return switch (what) {
-      case "length" -> OptionalDouble.of(size.x());
-      case "width" -> OptionalDouble.of(size.y());
-      case "thickness" -> OptionalDouble.of(size.z());
-      default -> betweenShoulders(part);
-    };
-  }
-
-  /** Along the middle line, from the first mouth to the last. */
-  private OptionalDouble betweenShoulders(Part part) {
-    Vec3 along = part.frame().x();
-    Vec3 from = part.frame().origin();
-    double[] at =
-        chair.joints().stream()
-            .filter(j -> chair.parts().get(j.tenoned()).label().equals(part.label()))
-            .filter(j -> j.plan().tenon().end() != JointPlan.End.MIDDLE)
-            .map(Joint::mouth)
-            .filter(mouth -> Math.abs(mouth.normal().dot(along)) > 0.1)
-            .mapToDouble(mouth -> along(mouth, from, along))
-            .sorted()
-            .toArray();
-    return at.length < 2 ? OptionalDouble.empty() : OptionalDouble.of(at[at.length - 1] - at[0]);
-  }
-
-  private static double along(Plane mouth, Vec3 from, Vec3 along) {
-    return (mouth.offset() - mouth.normal().dot(from)) / mouth.normal().dot(along);
   }
 
   // ---- joints ----
 
   private Told ofJoint(Measurement m) {
     Optional<Joint> joint =
-        chair.joints().stream().filter(j -> j.name().equals(m.joint())).findFirst();
-    OptionalDouble planned = joint.map(j -> planned(j, m.what())).orElse(OptionalDouble.empty());
+        chair.joints().stream().filter(j -> PlannedSizes.isAbout(m, j)).findFirst();
+    OptionalDouble planned =
+        joint.map(j -> plan.ofJoint(j, m.what())).orElse(OptionalDouble.empty());
     if (planned.isEmpty()) {
       return nothing(m, "this joint has no such size to hold it against");
+    }
+    if (List.of("lean along", "lean across", "proud", "shoulder gap").contains(m.what())) {
+      return atJoint(m, joint.get(), planned.getAsDouble());
     }
     boolean thick = m.what().endsWith("thickness");
     String partner =
@@ -180,7 +148,8 @@ public final class AsMeasured {
             ? m.what().startsWith("tenon") ? "mortise thickness" : "tenon thickness"
             : m.what().startsWith("tenon") ? "mortise depth" : "tenon length";
     double own = m.value().value();
-    double other = real(joint.get(), partner).orElse(planned(joint.get(), partner).getAsDouble());
+    double other =
+        real(joint.get(), partner).orElse(plan.ofJoint(joint.get(), partner).getAsDouble());
     boolean tenon = m.what().startsWith("tenon");
     List<String> advice =
         thick
@@ -192,29 +161,10 @@ public final class AsMeasured {
 
   private OptionalDouble real(Joint joint, String what) {
     return chair.design().measured().stream()
-        .filter(m -> m.what().equals(what) && m.joint().equals(joint.name()))
+        .filter(m -> m.what().equals(what) && PlannedSizes.isAbout(m, joint))
         .filter(m -> m.value().kind() == Quantity.Kind.LENGTH)
         .mapToDouble(m -> m.value().value())
         .reduce((first, last) -> last);
-  }
-
-  private static OptionalDouble planned(Joint joint, String what) {
-    JointPlan plan = joint.plan();
-    OptionalDouble thick = plan.thickness().isPresent() ? plan.thickness() : plan.diameter();
-    return switch (what) {
-      case "tenon thickness" -> thick;
-      case "mortise thickness" -> more(thick, 2 * plan.fit().cheek());
-      case "tenon length" ->
-          joint.through() ? OptionalDouble.empty() : OptionalDouble.of(joint.length());
-      default ->
-          joint.through()
-              ? OptionalDouble.empty()
-              : OptionalDouble.of(joint.length() + plan.fit().bottom());
-    };
-  }
-
-  private static OptionalDouble more(OptionalDouble value, double by) {
-    return value.isPresent() ? OptionalDouble.of(value.getAsDouble() + by) : value;
   }
 
   private List<String> thickness(Joint joint, double tenon, double mortise) {
@@ -259,6 +209,65 @@ public final class AsMeasured {
               + " or deepen the mortise as much");
     }
     return List.of("fits, with " + gap(room) + " of room at the bottom");
+  }
+
+  /** What leans, stands proud or stays open. */
+  private Told atJoint(Measurement m, Joint joint, double planned) {
+    double by = m.value().value() - planned;
+    String part = chair.parts().get(joint.tenoned()).label();
+    String into = chair.parts().get(joint.mortised()).label();
+    boolean lean = m.what().startsWith("lean");
+    if (lean ? Math.abs(by) < ANGLE_SHOWS : !shows(by)) {
+      return new Told(m, OptionalDouble.of(planned), List.of("as planned"), false);
+    }
+    List<String> advice = new ArrayList<>();
+    if (lean) {
+      double far = chair.parts().get(joint.tenoned()).solid().mesh().bounds().size().x();
+      double tall = chair.parts().get(joint.tenoned()).blank().width();
+      advice.add(
+          "out by "
+              + Angle.degrees(Math.abs(by))
+              + ": over "
+              + length(far)
+              + " the far end of "
+              + part
+              + " comes out "
+              + gap(far * Math.tan(Math.abs(by)))
+              + " off its place");
+      advice.add(
+          "a shoulder cut as planned gapes "
+              + gap(tall * Math.tan(Math.abs(by)))
+              + " over "
+              + length(tall)
+              + "; cut it to the mortise, or pare the mortise true");
+    } else if (m.what().equals("proud")) {
+      String more = by > 0 ? "further out" : "further in";
+      advice.add(part + " stands " + gap(Math.abs(by)) + " " + more + " than planned");
+      advice.add(
+          by > 0
+              ? "plane that off its face, or take it off the outside cheek of the tenon and glue as much on the other"
+              : "take it off the inside cheek of the tenon and glue as much on the other, or plane the face of "
+                  + into);
+    } else {
+      advice.add("the shoulder stays off; see below who may hold it open");
+    }
+    return new Told(m, OptionalDouble.of(planned), advice, true);
+  }
+
+  /** Less than this no bevel gauge shows, radians. */
+  private static final double ANGLE_SHOWS = Math.toRadians(0.05);
+
+  // ---- frames ----
+
+  private Told ofFrame(Measurement m) {
+    OptionalDouble planned = plan.ofFrame(m.frame(), m.what());
+    if (planned.isEmpty()) {
+      return nothing(m, "this chair has no such frame of four legs");
+    }
+    double by = m.value().value() - planned.getAsDouble();
+    String advice =
+        !shows(by) ? "as planned" : by > 0 ? "longer by " + gap(by) : "shorter by " + gap(-by);
+    return new Told(m, planned, List.of(advice), shows(by));
   }
 
   // ---- words ----

@@ -108,6 +108,40 @@ final class SeatFrame {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Both diagonals of every frame, from the left first, with the legs they run between. */
+  List<Diagonal> diagonals() {
+    List<Diagonal> out = new ArrayList<>();
+    double seat = middleHeight(0, 1, 2, 3);
+    diagonal("seat", "left", end(0, seat), end(2, seat), out);
+    diagonal("seat", "right", end(1, seat), end(3, seat), out);
+    double front = middleHeight(0, 1);
+    diagonal("front", "left", foot(0), end(1, front), out);
+    diagonal("front", "right", foot(1), end(0, front), out);
+    double back = middleHeight(3, 2);
+    diagonal("back", "left", foot(3), end(2, back), out);
+    diagonal("back", "right", foot(2), end(3, back), out);
+    return out;
+  }
+
+  private static void diagonal(
+      String which,
+      String side,
+      Optional<Diagonal.End> a,
+      Optional<Diagonal.End> b,
+      List<Diagonal> out) {
+    if (a.isPresent() && b.isPresent()) {
+      out.add(new Diagonal(which, "diagonal from the " + side, a.get(), b.get()));
+    }
+  }
+
+  private Optional<Diagonal.End> end(int leg, double height) {
+    return middle(leg, height).map(at -> new Diagonal.End(legs.parts().get(leg), at));
+  }
+
+  private Optional<Diagonal.End> foot(int leg) {
+    return Optional.of(new Diagonal.End(legs.parts().get(leg), Legs.foot(placed(leg))));
+  }
+
   List<FrameSquare> squares() {
     List<FrameSquare> out = new ArrayList<>();
     double seat = middleHeight(0, 1, 2, 3);
