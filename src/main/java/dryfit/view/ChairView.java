@@ -128,6 +128,11 @@ final class ChairView extends Pane {
     settle();
   }
 
+  /** Lays another design over the chair, in ink. */
+  void lay(Optional<Shown> over) {
+    drawing.lay(over);
+  }
+
   /** Forgets where it stood: the next chair is another one. */
   void clear() {
     shown = null;

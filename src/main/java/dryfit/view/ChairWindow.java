@@ -112,10 +112,12 @@ final class ChairWindow {
     chair.show(shown);
     seeing.show(shown);
     dimensions.show(shown, unit.get());
-    tickets.show(shown, style);
-    card.show(shown, style);
     measuring.show(style);
-    fillBeside();
+    if (shown.fit().isPresent()) {
+      tickets.show(shown, style);
+      card.show(shown, style);
+      fillBeside();
+    }
   }
 
   private void besideOrAlone() {
@@ -131,8 +133,11 @@ final class ChairWindow {
 
   private void fillBeside() {
     TextStyle style = new TextStyle(unit.get(), 64, false, false);
-    beside.ifPresent(
-        open -> session.variants(SideBySide.MOST, designs -> open.show(designs, style)));
+    Shown now = session.shown().get();
+    if (beside.isPresent() && now != null) {
+      SideBySide open = beside.get();
+      session.variants(now.document(), SideBySide.MOST, found -> open.show(found, style));
+    }
   }
 
   private void pick(Optional<ChairView.Touch> touch) {

@@ -2,6 +2,7 @@ package dryfit.view;
 
 import dryfit.document.Design;
 import dryfit.fit.Finding;
+import dryfit.fit.FitReport;
 import dryfit.measure.Length;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
@@ -106,7 +107,7 @@ final class Header extends VBox {
     Design design = shown.design();
     name.setText(design.name());
     variants(shown);
-    verdict(shown);
+    shown.fit().ifPresent(this::verdict);
   }
 
   private void steps(Session.State state) {
@@ -155,10 +156,10 @@ final class Header extends VBox {
             });
   }
 
-  private void verdict(Shown shown) {
-    long stops = shown.report().findings().stream().filter(Finding::stopsTheBuild).count();
+  private void verdict(FitReport report) {
+    long stops = report.findings().stream().filter(Finding::stopsTheBuild).count();
     long looks =
-        shown.report().findings().stream()
+        report.findings().stream()
             .filter(f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty())
             .count();
     String look = looks == 0 ? "" : looks + " to look at";

@@ -43,6 +43,7 @@ final class SceneDrawing implements Drawing {
   private final Group ink = new Group();
   private final Group wood = new Group();
   private final Group clashes = new Group();
+  private final LaidOver over = new LaidOver();
   private final PerspectiveCamera camera = new PerspectiveCamera(true);
   private final Affine stand = new Affine();
   private final DirectionalLight key = new DirectionalLight(Color.color(0.40, 0.385, 0.35));
@@ -60,7 +61,7 @@ final class SceneDrawing implements Drawing {
     AmbientLight everywhere = new AmbientLight(Color.color(0.70, 0.66, 0.62));
     DirectionalLight sky = new DirectionalLight(Color.color(0.14, 0.14, 0.14));
     sky.setDirection(new javafx.geometry.Point3D(0.1, 0.1, -1));
-    Group all = new Group(everywhere, sky, key, camera, floor, ink, wood, clashes);
+    Group all = new Group(everywhere, sky, key, camera, floor, ink, wood, over.node(), clashes);
     scene = new SubScene(all, 10, 10, true, SceneAntialiasing.BALANCED);
     scene.setCamera(camera);
     scene.setFill(Color.TRANSPARENT);
@@ -99,7 +100,18 @@ final class SceneDrawing implements Drawing {
   }
 
   @Override
+  public void lay(Optional<Shown> other) {
+    over.show(shown, other);
+  }
+
+  @Override
   public void show(Shown next) {
+    if (next.is(shown) && next.number() != 0) {
+      // The same chair, only fitted by now.
+      shown = next;
+      glow();
+      return;
+    }
     boolean same = shown != null && shown.parts().size() == next.parts().size();
     shown = next;
     if (!same) {
@@ -109,8 +121,12 @@ final class SceneDrawing implements Drawing {
       }
     }
     floor.getChildren().setAll(Floor.nodes(next));
-    clashes.getChildren().setAll(next.clashes().stream().map(SceneDrawing::glow).toList());
+    glow();
     paint();
+  }
+
+  private void glow() {
+    clashes.getChildren().setAll(shown.clashes().stream().map(SceneDrawing::glow).toList());
   }
 
   /** Over everything, wherever it is: what cannot be must be seen. */
