@@ -43,6 +43,7 @@ final class SceneDrawing implements Drawing {
   private final Group ink = new Group();
   private final Group wood = new Group();
   private final Group clashes = new Group();
+  private final Group scale = new Group();
   private final LaidOver over = new LaidOver();
   private final PerspectiveCamera camera = new PerspectiveCamera(true);
   private final Affine stand = new Affine();
@@ -61,7 +62,7 @@ final class SceneDrawing implements Drawing {
     AmbientLight everywhere = new AmbientLight(Color.color(0.70, 0.66, 0.62));
     DirectionalLight sky = new DirectionalLight(Color.color(0.14, 0.14, 0.14));
     sky.setDirection(new javafx.geometry.Point3D(0.1, 0.1, -1));
-    Group all = new Group(everywhere, sky, key, camera, floor, ink, wood, over.node(), clashes);
+    Group all = new Group(everywhere, sky, key, camera, floor, scale, ink, wood, over.node(), clashes);
     scene = new SubScene(all, 10, 10, true, SceneAntialiasing.BALANCED);
     scene.setCamera(camera);
     scene.setFill(Color.TRANSPARENT);
@@ -110,6 +111,7 @@ final class SceneDrawing implements Drawing {
       // The same chair, only fitted by now.
       shown = next;
       glow();
+      floor.getChildren().setAll(Floor.nodes(next));
       return;
     }
     boolean same = shown != null && shown.parts().size() == next.parts().size();
@@ -121,6 +123,7 @@ final class SceneDrawing implements Drawing {
       }
     }
     floor.getChildren().setAll(Floor.nodes(next));
+    beside();
     glow();
     paint();
   }
@@ -156,10 +159,18 @@ final class SceneDrawing implements Drawing {
     return new Drawn(wood, ink, cut, place);
   }
 
+  private void beside() {
+    scale.getChildren().setAll(ScaleFigure.nodes(how.scale(), shown.bounds()));
+  }
+
   @Override
   public void see(Look next) {
+    boolean other = !next.scale().equals(how.scale());
     how = next;
     if (shown != null) {
+      if (other) {
+        beside();
+      }
       paint();
     }
   }

@@ -46,6 +46,7 @@ final class Session {
   private final Errands errands;
   private final Variants variants;
   private final ShownMaker maker;
+  private final Watch watch;
   private final Kept kept;
 
   // Guarded by the wishes, like them.
@@ -67,6 +68,7 @@ final class Session {
       new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Optional<Kept.Work>> left =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<OnDisk> onDisk = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyObjectWrapper<State> state =
@@ -110,6 +112,7 @@ final class Session {
     this.variants = new Variants(surfaces);
     this.live = new LiveFit(KernelChoice.USUAL.kernel(), this::told);
     this.errands = new Errands("errands", this::fault, () -> Platform.runLater(this::isBusy));
+    this.watch = new Watch(() -> Platform.runLater(this::look));
     worker = new Thread(this::work, "building and fitting");
     worker.setDaemon(true);
     worker.start();
@@ -256,6 +259,43 @@ final class Session {
         });
   }
 
+  /**
+   * Accepts a finding; a step that can be taken back.
+   *
+   * @param joint name as in the document, may be empty
+   * @param part likewise
+   * @param answer told nothing if the document takes it, otherwise why it does not
+   */
+  void waive(
+      String check,
+      String joint,
+      String part,
+      String because,
+      Consumer<Optional<String>> answer) {
+    change(d -> d.waive(check, joint, part, because), answer);
+  }
+
+  /** Adds a variant that is as the chosen one is now, and chooses it. */
+  void addVariant(String name, Consumer<Optional<String>> answer) {
+    change(d -> d.addVariant(name, ""), answer);
+  }
+
+  private void change(
+      Function<Draft, Reading<Document>> how, Consumer<Optional<String>> answer) {
+    wish(
+        () -> {
+          if (draft == null) {
+            return false;
+          }
+          Optional<String> why =
+              how.apply(draft) instanceof Reading.Refused<Document> refused
+                  ? Optional.of(reason(refused.problems().get(0)))
+                  : Optional.empty();
+          Platform.runLater(() -> answer.accept(why));
+          return why.isEmpty();
+        });
+  }
+
   /** The reason without the place: the maker is looking at it. */
   private static String reason(Problem problem) {
     String place = problem.pointer() + ": ";
@@ -325,6 +365,31 @@ final class Session {
         });
   }
 
+  /** Goes on with what is here; saving will replace what someone else has written. */
+  void keep(OnDisk.Changed theirs) {
+    wish(
+        () -> {
+          draft.keepMine(theirs);
+          return false;
+        });
+  }
+
+  /** How the file stands on the disk, where it is not as it was; null at first. */
+  ReadOnlyObjectProperty<OnDisk> onDisk() {
+    return onDisk.getReadOnlyProperty();
+  }
+
+  /** Looks again, on the draft's thread, so that what was just saved here is no surprise. */
+  private void look() {
+    wish(
+        "look",
+        () -> {
+          Optional<OnDisk> there = Optional.ofNullable(draft).flatMap(Draft::look).map(l -> l.now());
+          there.ifPresent(now -> Platform.runLater(() -> onDisk.set(now)));
+          return false;
+        });
+  }
+
   private void saving(Function<Draft, Saving> how, Consumer<Saving> answer) {
     wish(
         () -> {
@@ -355,6 +420,7 @@ final class Session {
   void close() {
     live.close();
     errands.close();
+    watch.close();
     synchronized (wishes) {
       closed = true;
       wishes.notifyAll();
@@ -405,6 +471,7 @@ final class Session {
       synchronized (wishes) {
         granting = false;
       }
+      watch.over(Optional.ofNullable(draft).flatMap(Draft::look));
       State state = State.of(Optional.ofNullable(draft));
       Platform.runLater(() -> idle(state));
     }
@@ -426,7 +493,8 @@ final class Session {
     }
   }
 
-  private void fault(Throwable fault) {
+  /** Tells of a fault of ours; from any thread. */
+  void fault(Throwable fault) {
     String where =
         KeepFailure.keep(fault, String.valueOf(fault))
             .map(folder -> "; details are in " + folder)
