@@ -56,7 +56,8 @@ final class SceneDrawing implements Drawing {
   private Vec3 eye = Vec3.ZERO;
 
   /** A part on screen. */
-  private record Drawn(MeshView wood, MeshView ink, MeshView cut, Affine place) {}
+  private record Drawn(
+      MeshView wood, MeshView ink, OutlineInk outline, MeshView cut, Affine place) {}
 
   SceneDrawing() {
     AmbientLight everywhere = new AmbientLight(Color.color(0.70, 0.66, 0.62));
@@ -97,6 +98,13 @@ final class SceneDrawing implements Drawing {
     key.setDirection(new javafx.geometry.Point3D(shine.x(), shine.y(), shine.z()));
     if (how.seeThrough() || how.fadeOthers()) {
       order();
+    }
+    outline();
+  }
+
+  private void outline() {
+    for (int i = 0; i < drawn.size(); i++) {
+      drawn.get(i).outline().look(shown.parts().get(i), eye, how.moved(i));
     }
   }
 
@@ -156,7 +164,7 @@ final class SceneDrawing implements Drawing {
     cut.setMouseTransparent(true);
     cut.setCullFace(CullFace.NONE);
     cut.getTransforms().add(place);
-    return new Drawn(wood, ink, cut, place);
+    return new Drawn(wood, ink, new OutlineInk(place), cut, place);
   }
 
   private void beside() {
@@ -188,7 +196,9 @@ final class SceneDrawing implements Drawing {
       d.cut().setVisible(seen);
       d.wood().setMaterial(material(part.timber(), label));
       d.ink().setMaterial(inkFor(label));
+      d.outline().ink(d.ink().getMaterial(), seen && how.cut().isEmpty());
     }
+    outline();
     // Apart, nothing claims the same wood, and what hangs below would be cut off by the floor.
     clashes.setVisible(how.moved().isEmpty());
     floor.setVisible(how.moved().isEmpty());
@@ -268,7 +278,11 @@ final class SceneDrawing implements Drawing {
       wood.getChildren().setAll(inOrder);
     }
     List<Node> lines = new ArrayList<>();
-    drawn.forEach(d -> lines.add(d.ink()));
+    drawn.forEach(
+        d -> {
+          lines.add(d.ink());
+          lines.add(d.outline().node());
+        });
     if (!ink.getChildren().equals(lines)) {
       ink.getChildren().setAll(lines);
     }
