@@ -11,7 +11,6 @@ import dryfit.measure.Tolerances;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -44,11 +43,14 @@ final class FootCut {
           "let it reach down to the foot");
     }
     Csg cut = Shapes.trimmed(shape, floor, origin);
-    return foot.ease() == 0 ? cut : cut.minus(chamfer(cells, foot, frame, plan));
+    return foot.ease() == 0 ? cut : cut.minus(List.of(chamfer(cells, foot, frame, plan)));
   }
 
-  /** One tool for each side of the foot's outline at the top of the chamfer. */
-  private static List<Csg> chamfer(List<Convex> cells, Foot foot, Frame frame, PartPlan plan) {
+  /**
+   * What the chamfer takes: a slab less the core that stays. A tool for each side of the outline
+   * would do the same, but on a round foot each of fifty would cross all others.
+   */
+  private static Csg chamfer(List<Convex> cells, Foot foot, Frame frame, PartPlan plan) {
     double top = foot.z() + foot.ease();
     List<Vec3> section =
         Slice.points(cells.stream().map(c -> c.placed(frame)).toList(), new Plane(Vec3.UP, top));
@@ -68,17 +70,15 @@ final class FootCut {
             new Box(
                 new Vec3(wide.low().x(), wide.low().y(), foot.z() - Shapes.SPARE),
                 new Vec3(wide.high().x(), wide.high().y(), top)));
-    List<Csg> tools = new ArrayList<>();
+    Convex core = slab;
     for (int i = 0; i < hull.size(); i++) {
       double[] a = hull.get(i);
       double[] b = hull.get((i + 1) % hull.size());
       Vec2 d = new Vec2(b[0] - a[0], b[1] - a[1]);
       Vec3 outDown = new Vec3(d.y() / d.length(), -d.x() / d.length(), -1);
-      Plane side = Plane.through(new Vec3(a[0], a[1], top), outDown);
-      slab.clipped(side.flipped())
-          .map(c -> c.localTo(frame).asLeaf(plan.common().pointer()))
-          .ifPresent(tools::add);
+      core = core.clipped(Plane.through(new Vec3(a[0], a[1], top), outDown)).orElseThrow();
     }
-    return tools;
+    String origin = plan.common().pointer();
+    return slab.localTo(frame).asLeaf(origin).minus(List.of(core.localTo(frame).asLeaf(origin)));
   }
 }

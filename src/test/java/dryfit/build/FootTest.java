@@ -9,6 +9,7 @@ import dryfit.document.Hand;
 import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
+import dryfit.solid.Csg;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,6 +81,20 @@ class FootTest {
     double least = points(part).stream().mapToDouble(Vec3::z).min().orElseThrow();
     assertThat(least).isCloseTo(0, within(1e-3));
     assertThat(points(part).stream().filter(p -> Math.abs(p.z()) < 1e-3).count()).isGreaterThan(11);
+  }
+
+  @Test
+  void aRoundFootIsEasedWithOneTool() {
+    String leg =
+        """
+        "leg": { "form": "turned", "from": [0, 0, 0], "to": [0, 0, 400],
+          "diameters": [ [0, 26], [400, 30] ], "foot": { "ease": 2 } }""";
+    Part part = part(Sound.chair(leg, ""), "leg", Hand.NONE);
+    Csg.Cut eased = (Csg.Cut) part.body();
+    assertThat(eased.tools()).hasSize(1);
+    // A cone's frustum of radii 11.01 and 13.01 nearly, 2 high.
+    Box foot = standing(part, 0);
+    assertThat(foot.size().x()).isCloseTo(22, within(0.1));
   }
 
   @Test
