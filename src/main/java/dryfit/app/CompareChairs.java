@@ -5,7 +5,9 @@ import dryfit.app.OpenChair.Ready;
 import dryfit.app.OpenChair.Refused;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
+import dryfit.document.Document;
 import dryfit.document.Problem;
+import dryfit.document.Reading;
 import dryfit.export.SafeFile;
 import dryfit.export.UnsoundFile;
 import dryfit.fit.DryFit;
@@ -56,6 +58,21 @@ public final class CompareChairs {
       sides.add(new Side(name(w, wanted), DryFit.of(((Ready) opened).chair())));
     }
     return new Compared(Comparison.of(sides));
+  }
+
+  /**
+   * The designs of one document that can be built, fitted and compared; without sides if none can.
+   *
+   * @param variants of the document, or {@link Design#AS_DRAWN}; what cannot be built is left out
+   */
+  public static Comparison of(Document document, List<String> variants, Shelf shelf) {
+    List<Side> sides = new ArrayList<>();
+    for (String variant : variants) {
+      if (OpenChair.built(new Reading.Accepted<>(document), variant, shelf) instanceof Ready r) {
+        sides.add(new Side(variant, DryFit.of(r.chair())));
+      }
+    }
+    return sides.isEmpty() ? new Comparison(List.of(), List.of(), List.of()) : Comparison.of(sides);
   }
 
   /**

@@ -129,12 +129,12 @@ public final class Draft {
             document -> Edits.dimensionIn(document, now.variant(), dimension, entry));
   }
 
-  /** Adds a variant that does not differ yet, and chooses it. */
+  /** Adds a variant that is as the chosen one is now, and chooses it. */
   public Reading<Document> addVariant(String variant, String note) {
     if (!(now.reading() instanceof Reading.Accepted<Document> accepted)) {
       return now.reading();
     }
-    Reading<Document> edited = Edits.variant(accepted.value(), variant, note);
+    Reading<Document> edited = Edits.variantLike(accepted.value(), now.variant(), variant, note);
     if (edited instanceof Reading.Accepted<Document> sound) {
       step("new variant “" + variant + "”", sound.value().text(), variant, edited);
     }

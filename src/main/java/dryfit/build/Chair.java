@@ -13,6 +13,11 @@ public record Chair(Design design, List<Part> parts, List<Joint> joints) {
     joints = List.copyOf(joints);
   }
 
+  /** The same chair, its lengths told in another unit than the document's. */
+  public Chair toldIn(Design.LengthUnit unit) {
+    return new Chair(design.toldIn(unit), parts, joints);
+  }
+
   /**
    * The joints that hold parts together: all but the grooves of panels, which hold nothing until
    * the frame around them is closed.

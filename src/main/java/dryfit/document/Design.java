@@ -39,6 +39,13 @@ public record Design(
   /** The name of the chair without any variant. */
   public static final String AS_DRAWN = "as drawn";
 
+  /** The same design, its lengths told in another unit than the document's. */
+  public Design toldIn(LengthUnit other) {
+    return new Design(
+        file, name, about, other, labels, variant, timber, fit, dimensions, parts, joints, waived,
+        measured, jigs, limits, boards, printing);
+  }
+
   public Design {
     dimensions = List.copyOf(dimensions);
     parts = List.copyOf(parts);

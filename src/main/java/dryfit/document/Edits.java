@@ -1,5 +1,6 @@
 package dryfit.document;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -55,7 +56,34 @@ public final class Edits {
    * @param note may be empty
    */
   public static Reading<Document> variant(Document document, String name, String note) {
-    String variant = note.isBlank() ? "{}" : "{ \"note\": " + DocumentWriter.quoted(note) + " }";
+    return variantLike(document, Design.AS_DRAWN, name, note);
+  }
+
+  /**
+   * Adds a variant that begins as another one is.
+   *
+   * @param like a variant of the document, or {@link Design#AS_DRAWN}
+   * @param note may be empty
+   */
+  public static Reading<Document> variantLike(
+      Document document, String like, String name, String note) {
+    List<String> members = new ArrayList<>();
+    if (!note.isBlank()) {
+      members.add("\"note\": " + DocumentWriter.quoted(note));
+    }
+    if (document.root().members().get("variants") instanceof Json.Obj variants
+        && variants.members().get(like) instanceof Json.Obj own) {
+      own.members()
+          .forEach(
+              (key, value) -> {
+                if (!key.equals("note")) {
+                  Json.At at = value.at();
+                  String written = document.text().substring(at.start(), at.end());
+                  members.add(DocumentWriter.quoted(key) + ": " + written);
+                }
+              });
+    }
+    String variant = members.isEmpty() ? "{}" : "{ " + String.join(", ", members) + " }";
     return document.has("/variants")
         ? document.added("/variants", name, variant)
         : document.added(

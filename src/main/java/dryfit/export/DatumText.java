@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** A figure of a chair in few characters. */
-final class DatumText {
+public final class DatumText {
   private static final double BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4; // mm^3: 144 cubic inches
   private static final double LITRE = 1e6; // mm^3
 
@@ -30,7 +30,7 @@ final class DatumText {
   }
 
   /** A dash where there is none. */
-  static String of(Datum.Kind kind, OptionalDouble value, TextStyle style) {
+  public static String of(Datum.Kind kind, OptionalDouble value, TextStyle style) {
     return value.isPresent() ? of(kind, value.getAsDouble(), style) : "–";
   }
 

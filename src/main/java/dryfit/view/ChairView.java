@@ -25,6 +25,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.input.TouchEvent;
 import javafx.scene.layout.Pane;
 
 /**
@@ -36,6 +37,10 @@ final class ChairView extends Pane {
   private static final double HALF_TURN = 420;
 
   private static final double SHARE = 0.88;
+
+  /** So near to an edge the edge is meant, pixels. */
+  private static final double EDGE = 6;
+
   private static final long FLIGHT = 350_000_000L; // nanoseconds
 
   private final Drawing drawing;
@@ -45,6 +50,7 @@ final class ChairView extends Pane {
   private final ReadOnlyObjectWrapper<View> plain = new ReadOnlyObjectWrapper<>();
   private final Label name = new Label();
   private final Flight flight = new Flight();
+  private final Fingers fingers = new Fingers(this::turnBy, this::pinch);
   private Consumer<Optional<Touch>> onPick = touch -> {};
   private Shown shown;
   private View waiting = View.THREE_QUARTER;
@@ -52,8 +58,14 @@ final class ChairView extends Pane {
   private double lastY;
   private boolean dragged;
 
-  /** A place on a part. */
-  record Touch(String part, Vec3 at) {}
+  /**
+   * A place on a part.
+   *
+   * @param number of the part in the chair
+   * @param face of the part's mesh
+   * @param at where it is seen, chair space
+   */
+  record Touch(String part, int number, int face, Vec3 at) {}
 
   /** Whether this machine can draw in 3D. */
   static boolean hasDepth() {
@@ -71,7 +83,8 @@ final class ChairView extends Pane {
     setMinSize(0, 0);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleText("The chair. Arrow keys turn it, plus and minus bring it nearer and away.");
+    setAccessibleText("The chair. Arrow keys turn it, with Shift they slide it, plus and minus bring it nearer and"
+            + " away, Home shows all of it, Enter takes up the part in the middle.");
     name.getStyleClass().add("part-name");
     name.setMouseTransparent(true);
     name.setVisible(false);
@@ -88,7 +101,14 @@ final class ChairView extends Pane {
     setOnMouseMoved(this::moved);
     setOnMouseExited(e -> hover(Optional.empty(), 0, 0));
     setOnScroll(this::scrolled);
-    setOnZoom(e -> zoom(1 / e.getZoomFactor(), e.getX(), e.getY()));
+    setOnZoom(
+        e -> {
+          // Fingers on the glass are followed one by one; this is the trackpad's.
+          if (!(e.isDirect() && fingers.any())) {
+            zoom(1 / e.getZoomFactor(), e.getX(), e.getY());
+          }
+        });
+    addEventHandler(TouchEvent.ANY, fingers::handle);
     setOnKeyPressed(this::key);
   }
 
@@ -126,6 +146,11 @@ final class ChairView extends Pane {
     shown = next;
     drawing.show(next);
     settle();
+  }
+
+  /** Lays another design over the chair, in ink. */
+  void lay(Optional<Shown> over) {
+    drawing.lay(over);
   }
 
   /** Forgets where it stood: the next chair is another one. */
@@ -197,13 +222,17 @@ final class ChairView extends Pane {
       return;
     }
     dragged = true;
+    if (e.isSynthesized()) {
+      // The shadow of a finger, which is followed by itself.
+      return;
+    }
     lastX = e.getX();
     lastY = e.getY();
     hover(Optional.empty(), 0, 0);
     if (e.getButton() == MouseButton.SECONDARY || e.isShiftDown()) {
       set(orbit.get().slid(dx, dy, getHeight()));
     } else {
-      set(orbit.get().turned(-dx * Math.PI / HALF_TURN, dy * Math.PI / HALF_TURN));
+      turnBy(dx, dy);
     }
   }
 
@@ -240,13 +269,28 @@ final class ChairView extends Pane {
   }
 
   private void scrolled(ScrollEvent e) {
+    e.consume();
+    if (e.isDirect() && fingers.any()) {
+      return;
+    }
     if (e.isDirect() || e.getTouchCount() > 1) {
       set(orbit.get().slid(e.getDeltaX(), e.getDeltaY(), getHeight()));
     } else {
       double wheel = e.getDeltaY() != 0 ? e.getDeltaY() : e.getDeltaX();
       zoom(Math.pow(1.1, -wheel / 40), e.getX(), e.getY());
     }
-    e.consume();
+  }
+
+  private void turnBy(double dx, double dy) {
+    flight.stop();
+    set(orbit.get().turned(-dx * Math.PI / HALF_TURN, dy * Math.PI / HALF_TURN));
+  }
+
+  /** Two fingers that move and spread: the chair goes with them. */
+  private void pinch(Fingers.Pinch pinch) {
+    flight.stop();
+    set(orbit.get().slid(pinch.dx(), pinch.dy(), getHeight()));
+    zoom(1 / pinch.spread(), pinch.x(), pinch.y());
   }
 
   private void zoom(double factor, double x, double y) {
@@ -284,10 +328,19 @@ final class ChairView extends Pane {
       List<Rays.Hit> hits = part.solid().rays().placed(part.frame()).hits(from, ray);
       if (!hits.isEmpty() && hits.get(0).distance() < least) {
         least = hits.get(0).distance();
-        nearest = new Touch(part.label(), camera.eye().plus(ray.times(least)));
+        Vec3 at = camera.eye().plus(ray.times(least));
+        nearest = new Touch(part.label(), i, hits.get(0).face(), at);
       }
     }
     return Optional.ofNullable(nearest);
+  }
+
+  /** What a touch means to someone who measures: the edge close by, or the face. */
+  Picked picked(Touch touch) {
+    double pixel = orbit.get().pixel(getHeight());
+    Vec3 moved = look.get().moved(touch.number());
+    Part part = shown.chair().parts().get(touch.number());
+    return Picked.of(part, touch.at().minus(moved), touch.face(), EDGE * pixel);
   }
 
   private void key(KeyEvent e) {
@@ -306,6 +359,10 @@ final class ChairView extends Pane {
       set(now.zoomed(1 / 1.15, now.target()));
     } else if (code == KeyCode.MINUS || code == KeyCode.SUBTRACT) {
       set(now.zoomed(1.15, now.target()));
+    } else if (code == KeyCode.HOME) {
+      go(View.THREE_QUARTER);
+    } else if (code == KeyCode.ENTER) {
+      onPick.accept(touch(getWidth() / 2, getHeight() / 2));
     } else {
       return;
     }

@@ -11,10 +11,10 @@ import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.document.Problem;
 import dryfit.export.TextStyle;
+import dryfit.fit.DryFit;
 import dryfit.fit.Finding;
 import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
-import java.io.File;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -24,6 +24,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -34,7 +35,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
-import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 
 /** The bench: the chair in the middle, what is known about it around it. */
@@ -43,6 +43,7 @@ final class ChairWindow {
       DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
 
   private final Stage stage;
+  private final Desk desk;
   private final RecentFiles recent;
   private final Session session;
   private final ChairView chair = new ChairView();
@@ -56,7 +57,9 @@ final class ChairWindow {
   private final Seeing seeing;
   private final Measuring measuring = new Measuring(chair);
   private final Question question = new Question();
+  private final WriteSheet sheet;
   private final BorderPane middle;
+  private final StackPane over;
   private Optional<SideBySide> beside = Optional.empty();
   private Design.LengthUnit written;
   private StartPage start;
@@ -64,13 +67,15 @@ final class ChairWindow {
   /** From how far a joint is looked at, mm. */
   private static final double NEAR = 900;
 
-  ChairWindow(Stage stage, StateFolder state) {
+  ChairWindow(Stage stage, StateFolder state, Desk desk) {
     this.stage = stage;
+    this.desk = desk;
     this.recent = new RecentFiles(state);
     this.session = new Session(ChairView.hasDepth(), state);
     this.dimensions = new DimensionsPanel(session);
     this.card = new JointCard(session, chair, this::open);
     this.seeing = new Seeing(session, chair);
+    this.sheet = new WriteSheet(session, desk);
     stage.setTitle("Dryfit");
     Scene scene = new Scene(root, 1280, 800);
     scene
@@ -80,14 +85,21 @@ final class ChairWindow {
     stage.setScene(scene);
     stage.setMinWidth(900);
     stage.setMinHeight(600);
-    Header header = new Header(session, unit, this::save);
+    Header header = new Header(session, unit, this::save, this::anotherVariant);
     header.add("side by side", "beside", this::besideOrAlone);
     header.add("save a picture", "save-picture", this::savePicture);
+    header.add("write files", "write-files", () -> sheet.ask(style()));
     header.add("light or dark", "light-or-dark", this::lightOrDark);
     header.add("another chair", "another-chair", this::offer);
     bench.setTop(header);
     middle = middle();
-    bench.setCenter(middle);
+    over = new StackPane(middle, notice, question, sheet);
+    over.getChildren().stream().skip(1).forEach(n -> StackPane.setMargin(n, new Insets(64, 12, 12, 12)));
+    StackPane.setAlignment(question, Pos.TOP_CENTER);
+    StackPane.setAlignment(notice, Pos.TOP_CENTER);
+    StackPane.setAlignment(sheet, Pos.TOP_CENTER);
+    over.setMinSize(0, 0);
+    bench.setCenter(over);
     bench.setLeft(dimensions);
     bench.setRight(card);
     bench.setBottom(tickets);
@@ -97,6 +109,16 @@ final class ChairWindow {
     session.problems().addListener((o, was, now) -> tell(now));
     session.said().addListener((o, was, now) -> say(now));
     session.left().addListener((o, was, now) -> offer(now));
+    session.onDisk().addListener((o, was, now) -> moved(was, now));
+    // A field that went out of sight would go on taking keys.
+    question
+        .visibleProperty()
+        .addListener(
+            (o, was, now) -> {
+              if (!now) {
+                chair.requestFocus();
+              }
+            });
     keys(scene);
   }
 
@@ -108,36 +130,74 @@ final class ChairWindow {
       written = shown.design().unit();
       unit.set(written.printed());
     }
-    TextStyle style = new TextStyle(unit.get(), 64, false, false);
+    TextStyle style = style();
     chair.show(shown);
-    seeing.show(shown);
+    seeing.show(shown, unit.get());
     dimensions.show(shown, unit.get());
-    tickets.show(shown, style);
-    card.show(shown, style);
     measuring.show(style);
-    fillBeside();
+    if (shown.fit().isPresent()) {
+      tell(shown, style);
+      card.show(shown, style);
+      fillBeside();
+    }
+  }
+
+  /** Findings speak the document's unit; for another the fit is told once more. */
+  private void tell(Shown shown, TextStyle style) {
+    Design.LengthUnit wanted =
+        style.unit() == Length.Unit.IN ? Design.LengthUnit.IN : Design.LengthUnit.MM;
+    if (wanted == shown.design().unit()) {
+      tickets.show(shown.report(), style);
+    } else {
+      session.workOut(
+          "findings",
+          () -> DryFit.of(shown.chair().toldIn(wanted)),
+          told -> {
+            if (shown.is(session.shown().get()) && unit.get() == style.unit()) {
+              tickets.show(told, style);
+            }
+          });
+    }
+  }
+
+  private TextStyle style() {
+    return new TextStyle(unit.get(), 64, false, false);
+  }
+
+  private void anotherVariant() {
+    Shown now = session.shown().get();
+    if (now == null) {
+      return;
+    }
+    question.write(
+        "A new variant begins as “" + now.design().variant() + "” is now. What is it called?",
+        "make the variant",
+        (name, answer) -> session.addVariant(name, answer));
   }
 
   private void besideOrAlone() {
     if (beside.isPresent()) {
       beside = Optional.empty();
-      bench.setCenter(middle);
+      over.getChildren().set(0, middle);
     } else {
       beside = Optional.of(new SideBySide());
-      bench.setCenter(beside.get());
+      over.getChildren().set(0, beside.get());
       fillBeside();
     }
   }
 
   private void fillBeside() {
-    TextStyle style = new TextStyle(unit.get(), 64, false, false);
-    beside.ifPresent(
-        open -> session.variants(SideBySide.MOST, designs -> open.show(designs, style)));
+    TextStyle style = style();
+    Shown now = session.shown().get();
+    if (beside.isPresent() && now != null) {
+      SideBySide open = beside.get();
+      session.variants(now.document(), SideBySide.MOST, found -> open.show(found, style));
+    }
   }
 
   private void pick(Optional<ChairView.Touch> touch) {
     if (measuring.isOn()) {
-      touch.map(ChairView.Touch::at).ifPresent(measuring::pick);
+      touch.map(chair::picked).ifPresent(measuring::pick);
       return;
     }
     chair.see(l -> l.choosing(touch.map(t -> List.of(t.part())).orElse(List.of())));
@@ -150,9 +210,10 @@ final class ChairWindow {
     chair.fly(finding.at(), NEAR);
     if (!finding.joints().isEmpty()) {
       card.joint(finding.joints().get(0));
-    } else if (!finding.parts().isEmpty()) {
-      card.part(Optional.of(finding.parts().get(0)));
+    } else {
+      card.part(finding.parts().stream().findFirst());
     }
+    card.finding(finding);
   }
 
   private void open(String joint) {
@@ -192,9 +253,7 @@ final class ChairWindow {
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
-    StackPane floor = new StackPane(chair, measuring, notice, question);
-    StackPane.setAlignment(question, Pos.TOP_CENTER);
-    StackPane.setAlignment(notice, Pos.CENTER);
+    StackPane floor = new StackPane(chair, measuring);
     floor.setMinSize(0, 0);
     return new BorderPane(floor, above, null, seeing.sliders(), null);
   }
@@ -212,6 +271,14 @@ final class ChairWindow {
     scene
         .getAccelerators()
         .put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN), this::save);
+    scene.getAccelerators().put(new KeyCodeCombination(KeyCode.ESCAPE), this::putAway);
+  }
+
+  /** What lies over the chair goes; what is asked there stays undecided. */
+  private void putAway() {
+    notice.setVisible(false);
+    question.end();
+    sheet.setVisible(false);
   }
 
   /** Opens a chair. */
@@ -227,12 +294,13 @@ final class ChairWindow {
       start.close();
     }
     seeing.plain();
+    sheet.end();
     chair.clear();
     card.part(Optional.empty());
     measuring.clear();
     written = null;
     beside = Optional.empty();
-    bench.setCenter(middle);
+    over.getChildren().set(0, middle);
     stage.setTitle(title + " · Dryfit");
     root.setCenter(bench);
   }
@@ -249,11 +317,7 @@ final class ChairWindow {
       say("A picture of what is seen needs 3D; the command picture draws one without.");
       return;
     }
-    FileChooser files = new FileChooser();
-    files.setTitle("Save a picture");
-    files.setInitialFileName("chair.png");
-    Optional.ofNullable(files.showSaveDialog(stage))
-        .map(File::toPath)
+    desk.save("Save a picture", "chair.png")
         .ifPresent(
             path -> {
               int width = 2 * (int) chair.getWidth();
@@ -272,11 +336,7 @@ final class ChairWindow {
 
   private void saved(Saving saving) {
     if (saving instanceof Saving.NeedsName) {
-      FileChooser files = new FileChooser();
-      files.setTitle("Save the chair");
-      files.setInitialFileName("chair.json");
-      Optional.ofNullable(files.showSaveDialog(stage))
-          .map(File::toPath)
+      desk.save("Save the chair", "chair.json")
           .ifPresent(
               path -> {
                 recent.opened(path);
@@ -288,13 +348,34 @@ final class ChairWindow {
     } else if (saving instanceof Saving.Moved moved
         && moved.disk() instanceof OnDisk.Changed theirs) {
       question.ask(
-          "Not saved: someone else has changed the file since it was opened.",
+          "Not saved: someone else has changed the file since it was opened."
+              + Words.differences(theirs.differences()),
           List.of(
               new Question.Answer("keep mine", () -> session.keepMine(theirs, this::saved)),
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
               new Question.Answer("decide later", () -> {})));
     } else if (saving instanceof Saving.Moved) {
       say("Not saved: the file cannot be read any more.");
+    }
+  }
+
+  /** The file says something else by now. */
+  private void moved(OnDisk before, OnDisk disk) {
+    if (disk instanceof OnDisk.Changed theirs) {
+      question.ask(
+          "The file was changed outside this window."
+              + (session.state().get().unsaved() ? " Your changes here are not saved." : "")
+              + Words.differences(theirs.differences()),
+          List.of(
+              new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
+              new Question.Answer("keep mine", () -> session.keep(theirs)),
+              new Question.Answer("decide later", () -> {})));
+    } else if (disk instanceof OnDisk.Gone) {
+      say("The file is gone from its folder. What is on the bench is still here: save it.");
+    } else if (disk instanceof OnDisk.Unreadable unreadable) {
+      say("The file on the disk cannot be read any more: " + unreadable.reason());
+    } else if (before instanceof OnDisk.Changed) {
+      question.end();
     }
   }
 
@@ -327,11 +408,7 @@ final class ChairWindow {
   }
 
   private void choose() {
-    FileChooser files = new FileChooser();
-    files.setTitle("Open a chair");
-    files.getExtensionFilters().add(new FileChooser.ExtensionFilter("chairs", "*.json"));
-    Optional<File> file = Optional.ofNullable(files.showOpenDialog(stage));
-    file.map(File::toPath).ifPresent(this::open);
+    desk.open("Open a chair").ifPresent(this::open);
   }
 
   private void begin(Family family) {

@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import java.util.Optional;
 import javafx.scene.Node;
 
 /** Draws the chair. All calls on the window's thread. */
@@ -12,6 +13,9 @@ interface Drawing {
 
   /** Another chair, or the same one changed. */
   void show(Shown shown);
+
+  /** Another design laid over it in ink, or none any more; not every drawing can do that. */
+  void lay(Optional<Shown> over);
 
   /** From where it is looked at. */
   void look(Orbit from);

@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import dryfit.geometry.Vec3;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.image.PixelFormat;
@@ -8,6 +9,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.PhongMaterial;
 import javafx.scene.shape.CullFace;
+import javafx.scene.shape.DrawMode;
 import javafx.scene.shape.MeshView;
 import javafx.scene.shape.TriangleMesh;
 
@@ -15,6 +17,9 @@ import javafx.scene.shape.TriangleMesh;
 final class Floor {
   /** How dark the darkest shadow is. */
   private static final double DARKEST = 0.34;
+
+  /** Above the shadow, so that the two do not claim the same place, mm. */
+  private static final float ABOVE = 0.5f;
 
   private Floor() {}
 
@@ -27,7 +32,28 @@ final class Floor {
     shadow.setMaterial(material);
     shadow.setCullFace(CullFace.BACK);
     shadow.setMouseTransparent(true);
-    return List.of(shadow);
+    List<Node> nodes = new ArrayList<>(List.of(shadow));
+    shown.fit().flatMap(fit -> Footprint.of(fit.whole())).ifPresent(f -> nodes.add(outline(f)));
+    return nodes;
+  }
+
+  /** Ink on the floor round the feet. */
+  private static MeshView outline(Footprint footprint) {
+    TriangleMesh mesh = new TriangleMesh();
+    List<Vec3> corners = footprint.corners();
+    corners.forEach(c -> mesh.getPoints().addAll((float) c.x(), (float) c.y(), ABOVE));
+    mesh.getTexCoords().addAll(0, 0);
+    for (int i = 0; i < corners.size(); i++) {
+      int next = (i + 1) % corners.size();
+      mesh.getFaces().addAll(i, 0, next, 0, next, 0);
+    }
+    MeshView view = new MeshView(mesh);
+    view.setDrawMode(DrawMode.LINE);
+    view.setCullFace(CullFace.NONE);
+    view.setMaterial(flat(Color.web("#8a7a63")));
+    view.setMouseTransparent(true);
+    view.setId("footprint");
+    return view;
   }
 
   private static TriangleMesh square(FloorPicture floor) {

@@ -2,7 +2,10 @@ package dryfit.view;
 
 import dryfit.document.Design;
 import dryfit.fit.Finding;
+import dryfit.fit.FitReport;
 import dryfit.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -29,14 +32,17 @@ final class Header extends VBox {
   private final FlowPane variants = new FlowPane(8, 6);
   private final Label verdict = new Label();
   private final Polygon sign = new Polygon(0, -7, 7, 0, 0, 7, -7, 0);
+  private final Button another = new Button("+ another");
   private final FlowPane words = new FlowPane(14, 4);
   private final ToggleGroup one = new ToggleGroup();
 
   /**
    * @param unit what lengths are shown in; changed by a click
    * @param save saves the chair, asking for a file if need be
+   * @param anotherVariant asks for a new variant
    */
-  Header(Session session, ObjectProperty<Length.Unit> unit, Runnable save) {
+  Header(
+      Session session, ObjectProperty<Length.Unit> unit, Runnable save, Runnable anotherVariant) {
     this.session = session;
     this.unit = unit;
     getStyleClass().add("header");
@@ -69,6 +75,10 @@ final class Header extends VBox {
     variants.setAlignment(Pos.CENTER_LEFT);
     variants.setMinWidth(0);
     HBox.setHgrow(variants, Priority.ALWAYS);
+    another.getStyleClass().setAll("word");
+    another.setId("another-variant");
+    another.setAccessibleText("add another variant");
+    another.setOnAction(e -> anotherVariant.run());
     HBox right = new HBox(10, sign, verdict);
     right.setAlignment(Pos.CENTER_RIGHT);
     right.setMinWidth(Region.USE_PREF_SIZE);
@@ -106,7 +116,7 @@ final class Header extends VBox {
     Design design = shown.design();
     name.setText(design.name());
     variants(shown);
-    verdict(shown);
+    shown.fit().ifPresent(this::verdict);
   }
 
   private void steps(Session.State state) {
@@ -126,11 +136,11 @@ final class Header extends VBox {
   }
 
   private void variants(Shown shown) {
-    java.util.List<String> names = new java.util.ArrayList<>();
+    List<String> names = new ArrayList<>();
     names.add(Design.AS_DRAWN);
     names.addAll(shown.document().variants());
-    java.util.List<String> there =
-        variants.getChildren().stream().map(n -> ((ToggleButton) n).getText()).toList();
+    List<String> there =
+        pills().stream().map(ToggleButton::getText).toList();
     if (!there.equals(names)) {
       variants.getChildren().clear();
       for (String variant : names) {
@@ -145,20 +155,22 @@ final class Header extends VBox {
             });
         variants.getChildren().add(pill);
       }
+      variants.getChildren().add(another);
     }
-    variants
-        .getChildren()
-        .forEach(
-            n -> {
-              ToggleButton pill = (ToggleButton) n;
-              pill.setSelected(pill.getText().equals(shown.design().variant()));
-            });
+    pills().forEach(p -> p.setSelected(p.getText().equals(shown.design().variant())));
   }
 
-  private void verdict(Shown shown) {
-    long stops = shown.report().findings().stream().filter(Finding::stopsTheBuild).count();
+  private List<ToggleButton> pills() {
+    return variants.getChildren().stream()
+        .filter(ToggleButton.class::isInstance)
+        .map(ToggleButton.class::cast)
+        .toList();
+  }
+
+  private void verdict(FitReport report) {
+    long stops = report.findings().stream().filter(Finding::stopsTheBuild).count();
     long looks =
-        shown.report().findings().stream()
+        report.findings().stream()
             .filter(f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty())
             .count();
     String look = looks == 0 ? "" : looks + " to look at";

@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.export.TextStyle;
+import dryfit.fit.Finding;
 import dryfit.fit.JointAngles;
 import dryfit.fit.JointFit;
 import dryfit.fit.JointSection;
@@ -33,6 +34,7 @@ final class JointCard extends ScrollPane {
   private TextStyle style;
   private Optional<String> joint = Optional.empty();
   private Optional<String> part = Optional.empty();
+  private Optional<FindingNote> note = Optional.empty();
 
   /**
    * @param open told the label of a joint that was clicked
@@ -54,16 +56,25 @@ final class JointCard extends ScrollPane {
   void show(Shown next, TextStyle with) {
     shown = next;
     style = with;
+    note = note.filter(n -> n.follow(next));
+    fill();
+  }
+
+  /** Shows a finding above what it is about. */
+  void finding(Finding finding) {
+    note = Optional.of(new FindingNote(session, finding, shown, style));
     fill();
   }
 
   void joint(String label) {
+    note = Optional.empty();
     joint = Optional.of(label);
     part = Optional.empty();
     fill();
   }
 
   void part(Optional<String> label) {
+    note = Optional.empty();
     joint = Optional.empty();
     part = label;
     fill();
@@ -89,7 +100,7 @@ final class JointCard extends ScrollPane {
     if (!of.is(shown) || !joint.equals(Optional.of(fit.joint().label()))) {
       return;
     }
-    card.getChildren().clear();
+    clear();
     title(Words.part(fit.joint().label()));
     Chair chair = of.chair();
     quiet(
@@ -178,8 +189,13 @@ final class JointCard extends ScrollPane {
     }
   }
 
-  private void list() {
+  private void clear() {
     card.getChildren().clear();
+    note.ifPresent(card.getChildren()::add);
+  }
+
+  private void list() {
+    clear();
     if (part.isPresent() && shown.part(part.get()) >= 0) {
       Part of = shown.chair().parts().get(shown.part(part.get()));
       title(Words.part(of.label()));

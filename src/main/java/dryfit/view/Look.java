@@ -16,6 +16,7 @@ import java.util.TreeSet;
  * @param fadeOthers whether all but what is chosen or clashes is faint
  * @param moved how far each part is drawn from its place; empty when all are together
  * @param cut what a plane leaves of each part, if there is one
+ * @param scale what stands beside the chair
  */
 record Look(
     Set<String> chosen,
@@ -24,9 +25,10 @@ record Look(
     boolean seeThrough,
     boolean fadeOthers,
     List<Vec3> moved,
-    Optional<List<Cutaway>> cut) {
+    Optional<List<Cutaway>> cut,
+    Scale scale) {
   static final Look PLAIN =
-      new Look(Set.of(), Optional.empty(), Set.of(), false, false, List.of(), Optional.empty());
+      new Look(Set.of(), Optional.empty(), Set.of(), false, false, List.of(), Optional.empty(), new Scale.None());
 
   Look {
     chosen = java.util.Collections.unmodifiableSet(new TreeSet<>(chosen));
@@ -34,31 +36,35 @@ record Look(
   }
 
   Look choosing(List<String> parts) {
-    return new Look(new TreeSet<>(parts), hovered, hidden, seeThrough, fadeOthers, moved, cut);
+    return new Look(new TreeSet<>(parts), hovered, hidden, seeThrough, fadeOthers, moved, cut, scale);
   }
 
   Look hovering(Optional<String> part) {
-    return new Look(chosen, part, hidden, seeThrough, fadeOthers, moved, cut);
+    return new Look(chosen, part, hidden, seeThrough, fadeOthers, moved, cut, scale);
   }
 
   Look hiding(Set<String> parts) {
-    return new Look(chosen, hovered, parts, seeThrough, fadeOthers, moved, cut);
+    return new Look(chosen, hovered, parts, seeThrough, fadeOthers, moved, cut, scale);
   }
 
   Look seeThrough(boolean on) {
-    return new Look(chosen, hovered, hidden, on, fadeOthers, moved, cut);
+    return new Look(chosen, hovered, hidden, on, fadeOthers, moved, cut, scale);
   }
 
   Look fadingOthers(boolean on) {
-    return new Look(chosen, hovered, hidden, seeThrough, on, moved, cut);
+    return new Look(chosen, hovered, hidden, seeThrough, on, moved, cut, scale);
   }
 
   Look moving(List<Vec3> offsets) {
-    return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, offsets, cut);
+    return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, offsets, cut, scale);
   }
 
   Look cut(Optional<List<Cutaway>> left) {
-    return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, moved, left);
+    return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, moved, left, scale);
+  }
+
+  Look beside(Scale next) {
+    return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, moved, cut, next);
   }
 
   Vec3 moved(int part) {

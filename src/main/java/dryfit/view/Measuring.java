@@ -14,13 +14,15 @@ import javafx.scene.shape.Line;
 
 /** Two places pointed at on the chair, and how far it is from one to the other. */
 final class Measuring extends Pane {
+  private static final double ASIDE = 16;
+
   private final ChairView chair;
   private final ToggleButton word = new ToggleButton("measure");
   private final Line line = new Line();
   private final Circle first = new Circle(4);
   private final Circle second = new Circle(4);
   private final Label text = new Label();
-  private final List<Vec3> places = new ArrayList<>();
+  private final List<Picked> places = new ArrayList<>();
   private TextStyle style;
 
   Measuring(ChairView chair) {
@@ -30,9 +32,10 @@ final class Measuring extends Pane {
     line.getStyleClass().add("measure-line");
     first.getStyleClass().add("measure-end");
     second.getStyleClass().add("measure-end");
-    text.getStyleClass().add("part-name");
+    text.getStyleClass().addAll("part-name", "measured");
     text.setId("measured");
     text.setManaged(false);
+    text.setWrapText(true);
     getChildren().addAll(line, first, second, text);
     word.getStyleClass().setAll("word");
     word.setId("measure");
@@ -63,7 +66,7 @@ final class Measuring extends Pane {
     draw();
   }
 
-  void pick(Vec3 place) {
+  void pick(Picked place) {
     if (places.size() == 2) {
       places.clear();
     }
@@ -82,18 +85,19 @@ final class Measuring extends Pane {
     }
     Camera.Sheet sheet = chair.orbit().get().camera().sheet((int) getWidth(), (int) getHeight());
     if (!places.isEmpty()) {
-      put(first, sheet, places.get(0));
+      put(first, sheet, places.get(0).at());
     }
     if (places.size() == 2) {
-      put(second, sheet, places.get(1));
+      put(second, sheet, places.get(1).at());
       line.setStartX(first.getCenterX());
       line.setStartY(first.getCenterY());
       line.setEndX(second.getCenterX());
       line.setEndY(second.getCenterY());
     }
     text.setText(told());
-    text.autosize();
-    text.relocate(16, getHeight() - text.getHeight() - 10);
+    double wide = Math.min(text.prefWidth(-1), getWidth() - 2 * ASIDE);
+    text.resize(wide, text.prefHeight(wide));
+    text.relocate(ASIDE, getHeight() - text.getHeight() - 10);
   }
 
   private static void put(Circle dot, Camera.Sheet sheet, Vec3 place) {
@@ -105,17 +109,40 @@ final class Measuring extends Pane {
     if (places.size() < 2) {
       return places.isEmpty() ? "click the first place" : "click the second place";
     }
-    Vec3 d = places.get(1).minus(places.get(0));
+    Picked from = places.get(0);
+    Picked to = places.get(1);
+    Vec3 d = to.at().minus(from.at());
     double level = Math.atan2(d.z(), Math.hypot(d.x(), d.y()));
-    return style.length(d.length())
-        + " apart: "
-        + style.length(Math.abs(d.x()))
-        + " across, "
-        + style.length(Math.abs(d.y()))
-        + " front to back, "
-        + style.length(Math.abs(d.z()))
-        + " up · "
-        + Angle.degrees(Math.abs(level))
-        + " from level";
+    String told =
+        style.length(d.length())
+            + " apart: "
+            + style.length(Math.abs(d.x()))
+            + " across, "
+            + style.length(Math.abs(d.y()))
+            + " front to back, "
+            + style.length(Math.abs(d.z()))
+            + " up · "
+            + Angle.degrees(Math.abs(level))
+            + " from level";
+    Vec3 own = from.frame().localDirection(d);
+    return told
+        + "\nby "
+        + Words.part(from.part())
+        + ": "
+        + style.length(Math.abs(own.x()))
+        + " along its length, "
+        + style.length(Math.abs(own.y()))
+        + " across its width, "
+        + style.length(Math.abs(own.z()))
+        + " through its thickness\n"
+        + between(from, to)
+        + Angle.degrees(from.angle(to));
+  }
+
+  private static String between(Picked from, Picked to) {
+    if (from.edge() != to.edge()) {
+      return "edge to face: ";
+    }
+    return from.edge() ? "edge to edge: " : "face to face: ";
   }
 }

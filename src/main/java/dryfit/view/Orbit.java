@@ -92,9 +92,14 @@ record Orbit(Vec3 target, double azimuth, double elevation, double distance) {
 
   /** Slid across the picture by so many pixels of a picture so many pixels high. */
   Orbit slid(double right, double down, double height) {
-    double mm = 2 * TANGENT * distance / height;
+    double mm = pixel(height);
     Camera c = camera();
     return at(target.minus(c.right().times(right * mm)).plus(c.up().times(down * mm)));
+  }
+
+  /** How much of the chair a pixel covers at the target, of a picture so many pixels high, mm. */
+  double pixel(double height) {
+    return 2 * TANGENT * distance / height;
   }
 
   /** Nearer by a factor below one, or farther; {@code fixed} stays where it is in the picture. */

@@ -5,6 +5,7 @@ import dryfit.export.picture.Figure;
 import dryfit.export.picture.Picture;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -55,6 +56,10 @@ final class PaperDrawing implements Drawing {
     shown = next;
     draw();
   }
+
+  /** Paper takes one chair only. */
+  @Override
+  public void lay(Optional<Shown> over) {}
 
   @Override
   public void look(Orbit from) {

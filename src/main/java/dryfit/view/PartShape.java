@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import dryfit.build.Part;
+import dryfit.export.picture.Contour;
 import dryfit.export.picture.Inked;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
@@ -14,8 +15,15 @@ import javafx.scene.shape.VertexFormat;
  * @param solid what it was made from: the same solid needs no new surface, wherever it now stands
  * @param wood its surface, textured along the grain
  * @param creases its edges, as triangles with no width
+ * @param contour where its curved surfaces turn away
  */
-record PartShape(Solid solid, Frame frame, String timber, TriangleMesh wood, TriangleMesh creases) {
+record PartShape(
+    Solid solid,
+    Frame frame,
+    String timber,
+    TriangleMesh wood,
+    TriangleMesh creases,
+    Contour contour) {
 
   /** How much of the part one repeat of the texture covers: along the grain and across it, mm. */
   private static final double ALONG = 700;
@@ -29,12 +37,13 @@ record PartShape(Solid solid, Frame frame, String timber, TriangleMesh wood, Tri
         part.frame(),
         part.plan().common().timber(),
         wood(inked, part),
-        creases(inked));
+        creases(inked),
+        Contour.of(part.solid().mesh()));
   }
 
   /** The same surface where the part stands now. */
   PartShape placed(Part part) {
-    return new PartShape(solid, part.frame(), part.plan().common().timber(), wood, creases);
+    return new PartShape(solid, part.frame(), part.plan().common().timber(), wood, creases, contour);
   }
 
   private static TriangleMesh wood(Inked inked, Part part) {

@@ -2,8 +2,12 @@ package dryfit.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -33,19 +37,64 @@ final class Question extends VBox {
     FlowPane buttons = new FlowPane(10, 8);
     List<Button> all = new ArrayList<>();
     for (Answer answer : answers) {
-      Button button = new Button(answer.text());
-      button.getStyleClass().setAll("pill");
-      button.setId(answer.text().replace(' ', '-'));
-      button.setOnAction(
-          e -> {
-            setVisible(false);
-            answer.does().run();
-          });
-      all.add(button);
+      all.add(
+          pill(
+              answer.text(),
+              () -> {
+                setVisible(false);
+                answer.does().run();
+              }));
     }
     buttons.getChildren().setAll(all);
     getChildren().setAll(text, buttons);
     setVisible(true);
+  }
+
+  /**
+   * Asks for a few words; ends when they are taken.
+   *
+   * @param does on the button; with hyphens for blanks it is the button's id
+   * @param take told what was written, and whom to tell why it cannot be
+   */
+  void write(String what, String does, BiConsumer<String, Consumer<Optional<String>>> take) {
+    Label text = new Label(what);
+    text.setWrapText(true);
+    TextField field = new TextField();
+    field.setId("written");
+    field.getStyleClass().add("find");
+    field.setAccessibleText(what);
+    Label why = new Label();
+    why.getStyleClass().add("refused");
+    why.setWrapText(true);
+    Button done = pill(does, () -> taken(field, why, take));
+    field.setOnAction(e -> done.fire());
+    Button leave = pill("not now", () -> setVisible(false));
+    getChildren().setAll(text, field, new FlowPane(10, 8, done, leave), why);
+    setVisible(true);
+    field.requestFocus();
+  }
+
+  private void taken(
+      TextField field, Label why, BiConsumer<String, Consumer<Optional<String>>> take) {
+    String written = field.getText().strip();
+    if (written.isEmpty()) {
+      why.setText("Write something first.");
+      return;
+    }
+    take.accept(
+        written,
+        refused -> {
+          why.setText(refused.orElse(""));
+          setVisible(refused.isPresent());
+        });
+  }
+
+  private static Button pill(String text, Runnable does) {
+    Button button = new Button(text);
+    button.getStyleClass().setAll("pill");
+    button.setId(text.replace(' ', '-'));
+    button.setOnAction(e -> does.run());
+    return button;
   }
 
   /** Asks no more. */

@@ -43,6 +43,8 @@ final class SceneDrawing implements Drawing {
   private final Group ink = new Group();
   private final Group wood = new Group();
   private final Group clashes = new Group();
+  private final Group scale = new Group();
+  private final LaidOver over = new LaidOver();
   private final PerspectiveCamera camera = new PerspectiveCamera(true);
   private final Affine stand = new Affine();
   private final DirectionalLight key = new DirectionalLight(Color.color(0.40, 0.385, 0.35));
@@ -54,13 +56,14 @@ final class SceneDrawing implements Drawing {
   private Vec3 eye = Vec3.ZERO;
 
   /** A part on screen. */
-  private record Drawn(MeshView wood, MeshView ink, MeshView cut, Affine place) {}
+  private record Drawn(
+      MeshView wood, MeshView ink, OutlineInk outline, MeshView cut, Affine place) {}
 
   SceneDrawing() {
     AmbientLight everywhere = new AmbientLight(Color.color(0.70, 0.66, 0.62));
     DirectionalLight sky = new DirectionalLight(Color.color(0.14, 0.14, 0.14));
     sky.setDirection(new javafx.geometry.Point3D(0.1, 0.1, -1));
-    Group all = new Group(everywhere, sky, key, camera, floor, ink, wood, clashes);
+    Group all = new Group(everywhere, sky, key, camera, floor, scale, ink, wood, over.node(), clashes);
     scene = new SubScene(all, 10, 10, true, SceneAntialiasing.BALANCED);
     scene.setCamera(camera);
     scene.setFill(Color.TRANSPARENT);
@@ -96,10 +99,29 @@ final class SceneDrawing implements Drawing {
     if (how.seeThrough() || how.fadeOthers()) {
       order();
     }
+    outline();
+  }
+
+  private void outline() {
+    for (int i = 0; i < drawn.size(); i++) {
+      drawn.get(i).outline().look(shown.parts().get(i), eye, how.moved(i));
+    }
+  }
+
+  @Override
+  public void lay(Optional<Shown> other) {
+    over.show(shown, other);
   }
 
   @Override
   public void show(Shown next) {
+    if (next.is(shown) && next.number() != 0) {
+      // The same chair, only fitted by now.
+      shown = next;
+      glow();
+      floor.getChildren().setAll(Floor.nodes(next));
+      return;
+    }
     boolean same = shown != null && shown.parts().size() == next.parts().size();
     shown = next;
     if (!same) {
@@ -109,8 +131,13 @@ final class SceneDrawing implements Drawing {
       }
     }
     floor.getChildren().setAll(Floor.nodes(next));
-    clashes.getChildren().setAll(next.clashes().stream().map(SceneDrawing::glow).toList());
+    beside();
+    glow();
     paint();
+  }
+
+  private void glow() {
+    clashes.getChildren().setAll(shown.clashes().stream().map(SceneDrawing::glow).toList());
   }
 
   /** Over everything, wherever it is: what cannot be must be seen. */
@@ -137,13 +164,21 @@ final class SceneDrawing implements Drawing {
     cut.setMouseTransparent(true);
     cut.setCullFace(CullFace.NONE);
     cut.getTransforms().add(place);
-    return new Drawn(wood, ink, cut, place);
+    return new Drawn(wood, ink, new OutlineInk(place), cut, place);
+  }
+
+  private void beside() {
+    scale.getChildren().setAll(ScaleFigure.nodes(how.scale(), shown.bounds()));
   }
 
   @Override
   public void see(Look next) {
+    boolean other = !next.scale().equals(how.scale());
     how = next;
     if (shown != null) {
+      if (other) {
+        beside();
+      }
       paint();
     }
   }
@@ -161,7 +196,9 @@ final class SceneDrawing implements Drawing {
       d.cut().setVisible(seen);
       d.wood().setMaterial(material(part.timber(), label));
       d.ink().setMaterial(inkFor(label));
+      d.outline().ink(d.ink().getMaterial(), seen && how.cut().isEmpty());
     }
+    outline();
     // Apart, nothing claims the same wood, and what hangs below would be cut off by the floor.
     clashes.setVisible(how.moved().isEmpty());
     floor.setVisible(how.moved().isEmpty());
@@ -241,7 +278,11 @@ final class SceneDrawing implements Drawing {
       wood.getChildren().setAll(inOrder);
     }
     List<Node> lines = new ArrayList<>();
-    drawn.forEach(d -> lines.add(d.ink()));
+    drawn.forEach(
+        d -> {
+          lines.add(d.ink());
+          lines.add(d.outline().node());
+        });
     if (!ink.getChildren().equals(lines)) {
       ink.getChildren().setAll(lines);
     }

@@ -1,9 +1,11 @@
 package dryfit.view;
 
+import dryfit.export.TextStyle;
 import dryfit.fit.order.Assembling;
 import dryfit.geometry.Box;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -11,6 +13,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -25,7 +29,14 @@ final class Seeing {
   private final Slider apart = slider("how far the parts are pulled apart");
   private final Slider where = slider("where the slice is");
   private final ToggleButton side = word("from the side");
+  private final ToggleButton sitter = word("sitter");
+  private final ToggleButton rule = word("rule");
+  private final ToggleButton woman = word(Sitter.WOMAN.word());
+  private final ToggleButton man = word(Sitter.MAN.word());
   private final HBox slicing;
+  private final Label tall = new Label();
+  private final FlowPane sitting;
+  private Length.Unit unit = Length.Unit.MM;
   private Shown shown;
   private Optional<Apart> order = Optional.empty();
 
@@ -48,11 +59,48 @@ final class Seeing {
     slicing = new HBox(14, new Label("slice"), where, side);
     slicing.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(where, Priority.ALWAYS);
+    sitter.setAccessibleText("a sitter beside the chair");
+    rule.setAccessibleText("a rule beside the chair");
+    sitter.setOnAction(e -> scaled(rule));
+    rule.setOnAction(e -> scaled(sitter));
+    ToggleGroup one = new ToggleGroup();
+    one.getToggles().addAll(woman, man);
+    woman.setSelected(true);
+    woman.setOnAction(e -> woman.setSelected(true));
+    man.setOnAction(e -> man.setSelected(true));
+    one.selectedToggleProperty().addListener(o -> beside());
+    tall.getStyleClass().add("quiet");
+    tall.setId("sitter-size");
+    sitting = new FlowPane(12, 2, woman, man, tall);
+    sitting.setVisible(false);
+  }
+
+  private void scaled(ToggleButton other) {
+    other.setSelected(false);
+    beside();
+  }
+
+  private void beside() {
+    sitting.setVisible(sitter.isSelected());
+    Sitter who = woman.isSelected() ? Sitter.WOMAN : Sitter.MAN;
+    TextStyle style = new TextStyle(unit, 8, false, false);
+    tall.setText(
+        "stands "
+            + style.length(who.stature())
+            + ", hollow of the knee at "
+            + style.length(who.hollow())
+            + " · "
+            + Sitter.SOURCE);
+    Scale scale =
+        sitter.isSelected()
+            ? new Scale.Sits(who)
+            : rule.isSelected() ? new Scale.Rule(unit) : new Scale.None();
+    chair.see(l -> l.beside(scale));
   }
 
   /** The words that go with the views; on paper wood cannot be seen through. */
   List<ToggleButton> words() {
-    return ChairView.hasDepth() ? List.of(through, fade, slice) : List.of();
+    return ChairView.hasDepth() ? List.of(through, fade, slice, sitter, rule) : List.of();
   }
 
   /** The sliders below the chair. */
@@ -63,13 +111,22 @@ final class Seeing {
     slicing.setVisible(false);
     slicing.managedProperty().bind(slicing.visibleProperty());
     pulling.setVisible(ChairView.hasDepth());
-    VBox box = new VBox(6, slicing, pulling);
+    sitting.managedProperty().bind(sitting.visibleProperty());
+    VBox box = new VBox(6, sitting, slicing, pulling);
     box.getStyleClass().add("sliders");
     box.setMaxHeight(VBox.USE_PREF_SIZE);
     return box;
   }
 
-  void show(Shown next) {
+  void show(Shown next, Length.Unit in) {
+    if (in != unit) {
+      unit = in;
+      beside();
+    }
+    if (next.is(shown)) {
+      shown = next;
+      return;
+    }
     shown = next;
     order = Optional.empty();
     if (apart.getValue() > 0) {
@@ -86,6 +143,9 @@ final class Seeing {
     fade.setSelected(false);
     slice.setSelected(false);
     slicing.setVisible(false);
+    sitter.setSelected(false);
+    rule.setSelected(false);
+    beside();
     apart.setValue(0);
   }
 

@@ -5,34 +5,23 @@ import dryfit.app.KeepFailure;
 import dryfit.app.Keeping;
 import dryfit.app.Kept;
 import dryfit.app.KernelChoice;
+import dryfit.app.LiveFit;
 import dryfit.app.OnDisk;
 import dryfit.app.Saving;
 import dryfit.app.StateFolder;
 import dryfit.app.Version;
-import dryfit.build.Chair;
-import dryfit.build.ChairBuilder;
-import dryfit.build.Part;
-import dryfit.build.Shelf;
-import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
-import dryfit.fit.DryFit;
-import dryfit.fit.FitReport;
-import dryfit.geometry.Box;
-import dryfit.geometry.Vec3;
-import dryfit.solid.Solid;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -42,33 +31,44 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
 /**
- * The document that is open, and what comes of it. All is read, built and fitted on one thread of
- * its own; what the maker asks for meanwhile is gathered and done in one go, so the newest wins.
- * Every method is called on the window's thread and returns at once; properties change on it.
+ * The document that is open, and what comes of it. It is changed on one thread, built and fitted on
+ * another, and what takes long without being the chair itself is done on a third. What the maker
+ * asks for meanwhile is gathered and built in one go, so the newest wins. Every method is called on
+ * the window's thread and returns at once; properties change on it.
  */
 final class Session {
   /** How long closing waits for work to be kept, milliseconds. */
   private static final long LAST_WORDS = 3000;
 
-  private Shelf shelf = new Shelf(KernelChoice.USUAL.kernel());
   private final Deque<Waiting> wishes = new ArrayDeque<>();
   private final Thread worker;
-  private final boolean surfaces;
+  private final LiveFit live;
+  private final Errands errands;
+  private final Variants variants;
+  private final ShownMaker maker;
+  private final Watch watch;
   private final Kept kept;
+
+  // Guarded by the wishes, like them.
   private boolean closed;
+  private boolean granting;
+  private long asked;
+  private long answered;
 
   // Of the worker's thread alone.
   private Draft draft;
   private Draft.Drag drag;
   private Optional<Keeping> keeping = Optional.empty();
-  private long builds;
-  private IdentityHashMap<Solid, PartShape> shapes = new IdentityHashMap<>();
+
+  // Of the thread that fits alone.
+  private Shown newest;
 
   private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<List<Problem>> problems =
       new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Optional<Kept.Work>> left =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<OnDisk> onDisk = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyObjectWrapper<State> state =
@@ -107,8 +107,12 @@ final class Session {
    * @param folder where unsaved work is kept
    */
   Session(boolean surfaces, StateFolder folder) {
-    this.surfaces = surfaces;
     this.kept = new Kept(folder);
+    this.maker = new ShownMaker(surfaces);
+    this.variants = new Variants(surfaces);
+    this.live = new LiveFit(KernelChoice.USUAL.kernel(), this::told);
+    this.errands = new Errands("errands", this::fault, () -> Platform.runLater(this::isBusy));
+    this.watch = new Watch(() -> Platform.runLater(this::look));
     worker = new Thread(this::work, "building and fitting");
     worker.setDaemon(true);
     worker.start();
@@ -148,6 +152,7 @@ final class Session {
 
   private void take(Draft next) {
     letGo();
+    live.cancel();
     draft = next;
     keeping = Optional.of(kept.keep(next, this::say));
   }
@@ -227,27 +232,8 @@ final class Session {
    * Builds the chair as drawn and its first variants, to be seen beside each other; those that
    * cannot be built are left out.
    */
-  void variants(int most, Consumer<List<Shown>> then) {
-    wish(
-        "variants",
-        () -> {
-          Optional<Document> document = Optional.ofNullable(draft).flatMap(d -> d.now().document());
-          List<Shown> all = new ArrayList<>();
-          document.ifPresent(
-              of ->
-                  Stream.concat(Stream.of(Design.AS_DRAWN), of.variants().stream())
-                      .limit(most)
-                      .forEach(variant -> built(of, variant).ifPresent(all::add)));
-          Platform.runLater(() -> then.accept(all));
-          return false;
-        });
-  }
-
-  private Optional<Shown> built(Document of, String variant) {
-    return of.design(variant) instanceof Reading.Accepted<Design> design
-            && ChairBuilder.build(design.value(), shelf) instanceof Reading.Accepted<Chair> chair
-        ? Optional.of(shown(of, chair.value()))
-        : Optional.empty();
+  void variants(Document of, int most, Consumer<Variants.Beside> then) {
+    workOut("variants", () -> variants.of(of, most), then);
   }
 
   /**
@@ -266,6 +252,43 @@ final class Session {
           Reading<Document> reading = draft.dimensionHere(name, entry);
           Optional<String> why =
               reading instanceof Reading.Refused<Document> refused
+                  ? Optional.of(reason(refused.problems().get(0)))
+                  : Optional.empty();
+          Platform.runLater(() -> answer.accept(why));
+          return why.isEmpty();
+        });
+  }
+
+  /**
+   * Accepts a finding; a step that can be taken back.
+   *
+   * @param joint name as in the document, may be empty
+   * @param part likewise
+   * @param answer told nothing if the document takes it, otherwise why it does not
+   */
+  void waive(
+      String check,
+      String joint,
+      String part,
+      String because,
+      Consumer<Optional<String>> answer) {
+    change(d -> d.waive(check, joint, part, because), answer);
+  }
+
+  /** Adds a variant that is as the chosen one is now, and chooses it. */
+  void addVariant(String name, Consumer<Optional<String>> answer) {
+    change(d -> d.addVariant(name, ""), answer);
+  }
+
+  private void change(
+      Function<Draft, Reading<Document>> how, Consumer<Optional<String>> answer) {
+    wish(
+        () -> {
+          if (draft == null) {
+            return false;
+          }
+          Optional<String> why =
+              how.apply(draft) instanceof Reading.Refused<Document> refused
                   ? Optional.of(reason(refused.problems().get(0)))
                   : Optional.empty();
           Platform.runLater(() -> answer.accept(why));
@@ -342,6 +365,31 @@ final class Session {
         });
   }
 
+  /** Goes on with what is here; saving will replace what someone else has written. */
+  void keep(OnDisk.Changed theirs) {
+    wish(
+        () -> {
+          draft.keepMine(theirs);
+          return false;
+        });
+  }
+
+  /** How the file stands on the disk, where it is not as it was; null at first. */
+  ReadOnlyObjectProperty<OnDisk> onDisk() {
+    return onDisk.getReadOnlyProperty();
+  }
+
+  /** Looks again, on the draft's thread, so that what was just saved here is no surprise. */
+  private void look() {
+    wish(
+        "look",
+        () -> {
+          Optional<OnDisk> there = Optional.ofNullable(draft).flatMap(Draft::look).map(l -> l.now());
+          there.ifPresent(now -> Platform.runLater(() -> onDisk.set(now)));
+          return false;
+        });
+  }
+
   private void saving(Function<Draft, Saving> how, Consumer<Saving> answer) {
     wish(
         () -> {
@@ -354,22 +402,25 @@ final class Session {
   }
 
   /**
-   * Has something worked out about the chair, after what was asked for before.
+   * Has something worked out, without holding up the chair.
    *
-   * @param kind of wishes of one kind that wait the last is granted; empty is no kind
+   * @param kind of what waits of one kind the newest is worked out; empty is no kind
    */
   <T> void workOut(String kind, Supplier<T> what, Consumer<T> then) {
-    wish(
+    busy.set(true);
+    errands.run(
         kind,
         () -> {
           T done = what.get();
           Platform.runLater(() -> then.accept(done));
-          return false;
         });
   }
 
-  /** Ends the thread; waits until unsaved work is kept. */
+  /** Ends the threads; waits until unsaved work is kept. */
   void close() {
+    live.close();
+    errands.close();
+    watch.close();
     synchronized (wishes) {
       closed = true;
       wishes.notifyAll();
@@ -414,8 +465,13 @@ final class Session {
         }
         taken = new ArrayList<>(wishes);
         wishes.clear();
+        granting = true;
       }
       grant(taken);
+      synchronized (wishes) {
+        granting = false;
+      }
+      watch.over(Optional.ofNullable(draft).flatMap(Draft::look));
       State state = State.of(Optional.ofNullable(draft));
       Platform.runLater(() -> idle(state));
     }
@@ -433,79 +489,68 @@ final class Session {
         build();
       }
     } catch (RuntimeException | StackOverflowError fault) {
-      // What a build that broke off has left on the shelf is not to be trusted.
-      shelf = new Shelf(KernelChoice.USUAL.kernel());
-      String where =
-          KeepFailure.keep(fault, String.valueOf(fault))
-              .map(folder -> "; details are in " + folder)
-              .orElse("");
-      say("This is our fault, not yours: " + fault.getMessage() + where);
+      fault(fault);
     }
+  }
+
+  /** Tells of a fault of ours; from any thread. */
+  void fault(Throwable fault) {
+    String where =
+        KeepFailure.keep(fault, String.valueOf(fault))
+            .map(folder -> "; details are in " + folder)
+            .orElse("");
+    say("This is our fault, not yours: " + fault.getMessage() + where);
   }
 
   private void idle(State now) {
     state.set(now);
+    isBusy();
+  }
+
+  private void isBusy() {
     synchronized (wishes) {
-      busy.set(!wishes.isEmpty());
+      busy.set(!wishes.isEmpty() || granting || asked != answered || !errands.idle());
     }
   }
 
+  /** Has the newest version built; drafts count each for itself, so the number is one of ours. */
   private void build() {
-    Version version = draft.now();
-    if (version.reading() instanceof Reading.Refused<Document> refused) {
+    long number;
+    synchronized (wishes) {
+      number = ++asked;
+    }
+    Version now = draft.now();
+    live.show(new Version(number, now.text(), now.variant(), now.reading()));
+  }
+
+  /** On the thread that fits. */
+  private void told(LiveFit.Result result) {
+    if (result instanceof LiveFit.Built built) {
+      newest = maker.built(built.number(), built.document(), built.chair());
+      show(newest);
+      return;
+    }
+    if (result instanceof LiveFit.Fitted fitted) {
+      newest = newest.fitted(fitted.report());
+      maker.keep(newest.clashes());
+      show(newest);
+    } else if (result instanceof LiveFit.Refused refused) {
       refuse(refused.problems());
-      return;
+    } else if (result instanceof LiveFit.Failed failed) {
+      fault(failed.fault());
     }
-    Document document = version.document().orElseThrow();
-    Reading<Design> design = document.design(version.variant());
-    if (design instanceof Reading.Refused<Design> refused) {
-      refuse(refused.problems());
-      return;
+    synchronized (wishes) {
+      answered = result.number();
     }
-    Reading<Chair> built = ChairBuilder.build(((Reading.Accepted<Design>) design).value(), shelf);
-    if (built instanceof Reading.Refused<Chair> refused) {
-      refuse(refused.problems().stream().map(p -> p.onLine(document.lineOf(p.pointer()))).toList());
-      return;
-    }
-    Shown made = shown(document, ((Reading.Accepted<Chair>) built).value());
+    Platform.runLater(this::isBusy);
+  }
+
+  private void show(Shown made) {
     Platform.runLater(
         () -> {
           problems.set(List.of());
           shown.set(made);
         });
-  }
-
-  private Shown shown(Document of, Chair chair) {
-    IdentityHashMap<Solid, PartShape> next = new IdentityHashMap<>();
-    List<PartShape> parts = new ArrayList<>();
-    for (Part part : surfaces ? chair.parts() : List.<Part>of()) {
-      PartShape known = shapes.get(part.solid());
-      PartShape shape = known == null ? PartShape.of(part) : known.placed(part);
-      next.put(part.solid(), shape);
-      parts.add(shape);
-    }
-    shapes = next;
-    Box bounds = bounds(chair);
-    FitReport report = DryFit.of(chair);
-    builds++;
-    return new Shown(
-        builds,
-        of,
-        report,
-        parts,
-        surfaces ? Clash.of(report) : List.of(),
-        FloorPicture.of(chair, bounds),
-        bounds);
-  }
-
-  private static Box bounds(Chair chair) {
-    List<Vec3> corners = new ArrayList<>();
-    for (Part part : chair.parts()) {
-      Box box = part.placedMesh().bounds();
-      corners.add(box.low());
-      corners.add(box.high());
-    }
-    return Box.around(corners);
   }
 
   private void refuse(List<Problem> found) {

@@ -1,49 +1,66 @@
 package dryfit.view;
 
-import dryfit.document.Design.Dimension;
 import dryfit.export.TextStyle;
-import dryfit.fit.Finding;
-import dryfit.measure.Length;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.IntConsumer;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** Up to three designs of one document beside each other, turned together, and what differs. */
+/**
+ * Up to three designs of one document, turned together, and what differs: beside each other, or two
+ * of them laid over each other, one in wood and the other in blue ink.
+ */
 final class SideBySide extends BorderPane {
   /** As many go beside each other. */
   static final int MOST = 3;
 
   private final HBox chairs = new HBox(1);
-  private final GridPane table = new GridPane();
+  private final DifferenceTable table = new DifferenceTable();
   private final List<ChairView> views = new ArrayList<>();
+  private final ChairView both = new ChairView();
+  private final ToggleButton over = new ToggleButton("lay over each other");
+  private final FlowPane inWood = new FlowPane(8, 4);
+  private final FlowPane inInk = new FlowPane(8, 4);
+  private final FlowPane words = new FlowPane(18, 4, over);
+  private List<Shown> designs = List.of();
+  private int wood;
+  private int ink = 1;
 
   SideBySide() {
     setId("side-by-side");
     setMinSize(0, 0);
     chairs.setMinSize(0, 0);
-    table.getStyleClass().add("differences");
+    both.setId("chair-over");
+    both.setAccessibleText("Two variants laid over each other. Arrow keys turn them.");
+    follow(both);
+    over.getStyleClass().setAll("word");
+    over.setId("lay-over");
+    over.setOnAction(e -> arrange());
+    over.setDisable(true);
+    words.getStyleClass().add("view-bar");
+    inWood.setAlignment(Pos.CENTER_LEFT);
+    inInk.setAlignment(Pos.CENTER_LEFT);
     ScrollPane below = new ScrollPane(table);
     below.getStyleClass().add("side-scroll");
-    below.setPrefHeight(150);
+    below.setPrefHeight(190);
     below.setFitToWidth(true);
+    setTop(words);
     setCenter(chairs);
     setBottom(below);
   }
 
-  List<ChairView> views() {
-    return List.copyOf(views);
-  }
-
-  void show(List<Shown> designs, TextStyle style) {
+  void show(Variants.Beside beside, TextStyle style) {
+    designs = beside.shown();
     while (views.size() > designs.size()) {
       views.remove(views.size() - 1);
       chairs.getChildren().remove(views.size());
@@ -54,15 +71,22 @@ final class SideBySide extends BorderPane {
     for (int i = 0; i < designs.size(); i++) {
       views.get(i).show(designs.get(i));
       VBox column = (VBox) chairs.getChildren().get(i);
-      ((Label) column.getChildren().get(0)).setText(designs.get(i).design().variant());
+      ((Label) column.getChildren().get(0)).setText(variant(i));
     }
-    fill(designs, style);
+    // On paper nothing can be seen through.
+    over.setDisable(designs.size() < 2 || !ChairView.hasDepth());
+    arrange();
+    table.show(beside.comparison(), style);
+  }
+
+  private String variant(int design) {
+    return designs.get(design).design().variant();
   }
 
   private void add() {
     ChairView view = new ChairView();
     view.setId("chair-" + views.size());
-    view.orbit().addListener((o, was, now) -> views.forEach(other -> other.follow(now)));
+    follow(view);
     Label name = new Label();
     name.getStyleClass().add("heading");
     VBox column = new VBox(name, view);
@@ -75,49 +99,64 @@ final class SideBySide extends BorderPane {
     chairs.getChildren().add(column);
   }
 
-  private void fill(List<Shown> designs, TextStyle style) {
-    table.getChildren().clear();
-    row(0, "", designs.stream().map(d -> d.design().variant()).toList(), true);
-    int row = 1;
-    row(row++, "stops the build", counts(designs, Finding.Severity.STOPS), false);
-    row(row++, "to look at", counts(designs, Finding.Severity.LOOK), false);
-    for (String name : names(designs)) {
-      List<String> values = designs.stream().map(d -> value(d, name, style.unit())).toList();
-      if (Set.copyOf(values).size() > 1) {
-        row(row++, Words.dimension(name), values, false);
-      }
+  /** Where one is turned, the others turn. */
+  private void follow(ChairView view) {
+    view.orbit()
+        .addListener(
+            (o, was, now) -> {
+              views.forEach(other -> other.follow(now));
+              both.follow(now);
+            });
+  }
+
+  private void arrange() {
+    boolean laid = over.isSelected() && !over.isDisabled();
+    setCenter(laid ? both : chairs);
+    words.getChildren().setAll(laid ? List.<Node>of(over, inWood, inInk) : List.<Node>of(over));
+    if (!laid) {
+      return;
     }
-  }
-
-  private static List<String> counts(List<Shown> designs, Finding.Severity severity) {
-    return designs.stream()
-        .map(
-            d ->
-                d.report().findings().stream()
-                    .filter(f -> f.severity() == severity && f.waived().isEmpty())
-                    .count())
-        .map(count -> Long.toString(count))
-        .toList();
-  }
-
-  private static Set<String> names(List<Shown> designs) {
-    Set<String> names = new LinkedHashSet<>();
-    designs.forEach(d -> d.design().dimensions().forEach(each -> names.add(each.name())));
-    return names;
-  }
-
-  private static String value(Shown design, String name, Length.Unit unit) {
-    Optional<Dimension> dimension =
-        design.design().dimensions().stream().filter(d -> d.name().equals(name)).findFirst();
-    return dimension.map(d -> Entry.shown(d.value(), unit)).orElse("none");
-  }
-
-  private void row(int number, String name, List<String> values, boolean head) {
-    table.add(new Label(name), 0, number);
-    for (int i = 0; i < values.size(); i++) {
-      Label value = new Label(values.get(i));
-      value.getStyleClass().add(head ? "heading" : "figure");
-      table.add(value, i + 1, number);
+    wood = Math.min(wood, designs.size() - 1);
+    if (ink >= designs.size() || ink == wood) {
+      ink = wood == 0 ? 1 : 0;
     }
+    pick(inWood, "in wood", wood, this::inWood);
+    pick(inInk, "over it in blue ink", ink, this::inInk);
+    both.show(designs.get(wood));
+    both.lay(Optional.of(designs.get(ink)));
+  }
+
+  private void inWood(int design) {
+    if (design == ink) {
+      ink = wood;
+    }
+    wood = design;
+    arrange();
+  }
+
+  private void inInk(int design) {
+    if (design == wood) {
+      wood = ink;
+    }
+    ink = design;
+    arrange();
+  }
+
+  private void pick(FlowPane row, String what, int chosen, IntConsumer choose) {
+    List<Node> nodes = new ArrayList<>();
+    Label label = new Label(what + ":");
+    label.getStyleClass().add("quiet");
+    nodes.add(label);
+    for (int i = 0; i < designs.size(); i++) {
+      ToggleButton one = new ToggleButton(variant(i));
+      one.getStyleClass().setAll("word");
+      one.setId(what.replace(' ', '-') + "-" + i);
+      one.setAccessibleText(variant(i) + " " + what);
+      one.setSelected(i == chosen);
+      int design = i;
+      one.setOnAction(e -> choose.accept(design));
+      nodes.add(one);
+    }
+    row.getChildren().setAll(nodes);
   }
 }

@@ -3,6 +3,7 @@ package dryfit.view;
 import dryfit.export.FindingText;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
+import dryfit.fit.FitReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -15,10 +16,17 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 
 /** What was found, as shop tickets, what stops the build first. */
 final class Tickets extends ScrollPane {
   private static final double WIDE = 316;
+  private static final double WIDEST = 1200;
+
+  /** Height there is for the words below the heading. */
+  private static final double ROOM = 88;
+
   private final HBox row = new HBox(12);
   private final Consumer<Finding> open;
   private List<Object> there = List.of();
@@ -38,28 +46,23 @@ final class Tickets extends ScrollPane {
     setMinHeight(168);
   }
 
-  void show(Shown shown, TextStyle style) {
-    List<Object> now = List.of(shown.report().findings(), style, shown.report().joints().size());
+  void show(FitReport report, TextStyle style) {
+    List<Object> now = List.of(report.findings(), style, report.joints().size());
     if (now.equals(there)) {
       return;
     }
     there = now;
     List<Node> tickets = new ArrayList<>();
-    for (List<Finding> alike : FindingText.alike(shown.report().findings())) {
+    for (List<Finding> alike : FindingText.alike(report.findings())) {
       tickets.add(ticket(alike, style));
     }
-    tickets.add(good(shown));
+    tickets.add(good(report));
     row.getChildren().setAll(tickets);
   }
 
   private Button ticket(List<Finding> alike, TextStyle style) {
     Finding f = alike.get(0);
-    String figures =
-        f.severity() == Finding.Severity.KNOW
-            ? ""
-            : style.quantity(f.measured(), f.unit())
-                + " · limit "
-                + style.quantity(f.limit(), f.unit());
+    String figures = Words.figures(f, style);
     String both = alike.size() > 1 ? "the same on the other side" : "";
     String foot =
         f.waived()
@@ -85,15 +88,15 @@ final class Tickets extends ScrollPane {
     };
   }
 
-  private static Button good(Shown shown) {
+  private static Button good(FitReport report) {
     long bad =
-        shown.report().findings().stream()
+        report.findings().stream()
             .filter(Finding::stopsTheBuild)
             .flatMap(f -> f.joints().stream())
             .distinct()
             .count();
-    long seated = shown.report().joints().size() - bad;
-    boolean clear = shown.report().fits();
+    long seated = report.joints().size() - bad;
+    boolean clear = report.fits();
     return paper(
         TicketEdge.Kind.GOOD,
         "Good",
@@ -101,7 +104,7 @@ final class Tickets extends ScrollPane {
             + (seated == 1 ? " joint goes" : " joints go")
             + " together as drawn"
             + (clear ? "; nothing is in the way of anything else." : "."),
-        shown.chair().parts().size() + " parts");
+        report.chair().parts().size() + " parts");
   }
 
   private static Button paper(TicketEdge.Kind kind, String head, String text, String foot) {
@@ -117,21 +120,41 @@ final class Tickets extends ScrollPane {
       small.getStyleClass().add("quiet");
       words.getChildren().add(small);
     }
-    words.setPrefWidth(WIDE - 34);
-    words.setMaxWidth(WIDE - 34);
+    double wide = wide(text, foot);
+    words.setPrefWidth(wide - 34);
+    words.setMaxWidth(wide - 34);
     HBox whole = new HBox(8, new TicketEdge(kind), words);
     Button ticket = new Button();
     ticket.setGraphic(whole);
     ticket.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
     ticket.getStyleClass().setAll("ticket");
     ticket.setAlignment(javafx.geometry.Pos.TOP_LEFT);
-    ticket.setMinWidth(WIDE);
-    ticket.setMaxWidth(WIDE);
+    ticket.setMinWidth(wide);
+    ticket.setMaxWidth(wide);
     ticket.setMaxHeight(Double.MAX_VALUE);
     ticket.setAccessibleText(head + ": " + text);
     ticket.setTooltip(new javafx.scene.control.Tooltip(text + (foot.isEmpty() ? "" : "\n" + foot)));
     ticket.getTooltip().setWrapText(true);
     ticket.getTooltip().setMaxWidth(420);
     return ticket;
+  }
+
+  /** As wide as it takes for the words to be read to their end. */
+  private static double wide(String text, String foot) {
+    double wide = WIDE;
+    while (wide < WIDEST && high(text, wide - 40) + high(foot, wide - 40) > ROOM) {
+      wide += 40;
+    }
+    return wide;
+  }
+
+  private static double high(String text, double wide) {
+    if (text.isEmpty()) {
+      return 0;
+    }
+    Text measured = new Text(text);
+    measured.setFont(Font.font("DejaVu Sans", 12));
+    measured.setWrappingWidth(wide);
+    return measured.getLayoutBounds().getHeight();
   }
 }

@@ -12,7 +12,7 @@ public final class WindowApplication extends Application {
 
   @Override
   public void start(Stage stage) {
-    window = new ChairWindow(stage, StateFolder.usual());
+    window = new ChairWindow(stage, StateFolder.usual(), new SystemDesk(stage, getHostServices()));
     List<String> files = getParameters().getUnnamed();
     if (files.isEmpty()) {
       window.offer();

@@ -1,9 +1,15 @@
 package dryfit.view;
 
+import dryfit.document.Difference;
+import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
+import java.util.List;
 
 /** How things are called on screen. */
 final class Words {
+  private static final int MOST = 6;
+  private static final int BRIEF = 60;
+
   private Words() {}
 
   /** {@code front-leg right} becomes {@code front leg, right}. */
@@ -33,5 +39,35 @@ final class Words {
       case LOOK -> "Look at this";
       case KNOW -> "Good to know";
     };
+  }
+
+  /** What was measured and what is allowed; empty where nothing is. */
+  static String figures(Finding f, TextStyle style) {
+    return f.severity() == Finding.Severity.KNOW
+        ? ""
+        : style.quantity(f.measured(), f.unit())
+            + " · limit "
+            + style.quantity(f.limit(), f.unit());
+  }
+
+  /** The first of what differs between the file and the bench, as more to a sentence. */
+  static String differences(List<Difference> all) {
+    if (all.isEmpty()) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder("\nDifferent in the file:");
+    all.stream().limit(MOST).forEach(d -> text.append("\n   ").append(difference(d)));
+    if (all.size() > MOST) {
+      text.append("\n   and ").append(all.size() - MOST).append(" more");
+    }
+    return text.toString();
+  }
+
+  private static String difference(Difference d) {
+    String what = d.name().isEmpty() ? d.section() : dimension(d.name());
+    String mine = d.mine().orElse("nothing");
+    String theirs = d.theirs().orElse("nothing");
+    boolean brief = mine.length() + theirs.length() < BRIEF && !(mine + theirs).contains("\n");
+    return brief ? what + ": here " + mine + ", in the file " + theirs : what;
   }
 }

@@ -253,12 +253,12 @@ class ChairWindowTest {
     }
     screen.settled();
     String told = text(robot, "#measured");
-    double across = Double.parseDouble(told.replaceAll(".*: ([0-9.]+) mm across.*", "$1"));
+    double across = Double.parseDouble(told.replaceAll("(?s).*?: ([0-9.]+) mm across.*", "$1"));
     assertThat(across).isBetween(500.0, 560.0);
     screen.photograph("11-measured");
     robot.clickOn("#unit");
     screen.settled();
-    assertThat(text(robot, "#measured")).matches(".* in( \\S+)? across.*");
+    assertThat(text(robot, "#measured")).matches("(?s).* in( \\S+)? across.*");
     TextField seat = robot.lookup("#value-seatTop").query();
     assertThat(Double.parseDouble(seat.getText())).isCloseTo(440 / 25.4, within(0.001));
     screen.photograph("12-inches");

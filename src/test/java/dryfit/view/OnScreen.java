@@ -29,10 +29,11 @@ final class OnScreen {
 
   final Stage stage;
   final ChairWindow window;
+  final DeskDouble desk = new DeskDouble();
 
   OnScreen(Stage stage, Path state) {
     this.stage = stage;
-    this.window = new ChairWindow(stage, new StateFolder(state));
+    this.window = new ChairWindow(stage, new StateFolder(state), desk);
     stage.show();
   }
 

@@ -1,0 +1,110 @@
+package dryfit.view;
+
+import dryfit.export.DatumText;
+import dryfit.export.TextStyle;
+import dryfit.fit.compare.Comparison;
+import dryfit.fit.compare.Comparison.FindingRow;
+import dryfit.fit.compare.Comparison.Row;
+import dryfit.fit.compare.Comparison.Side;
+import dryfit.fit.compare.Datum;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.geometry.VPos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+
+/** What differs between designs: figures in their groups, then findings that not all have. */
+final class DifferenceTable extends GridPane {
+  private static final double NAME = 300;
+  private int rows;
+
+  DifferenceTable() {
+    getStyleClass().add("differences");
+  }
+
+  /**
+   * @param comparison only what differs
+   */
+  void show(Comparison comparison, TextStyle style) {
+    getChildren().clear();
+    rows = 0;
+    List<Side> sides = comparison.sides();
+    row("", sides.stream().map(Side::name).toList(), true);
+    row("", sides.stream().map(s -> s.report().fits() ? "fits" : "does not fit").toList(), false);
+    for (Datum.Group group : Datum.Group.values()) {
+      group(comparison, group, style);
+    }
+    if (!comparison.findings().isEmpty()) {
+      head("findings that not all have");
+    }
+    for (FindingRow found : comparison.findings()) {
+      String what = Words.severity(found.finding()) + ": " + found.finding().message();
+      row(what, found.present().stream().map(has -> has ? "found" : "–").toList(), false);
+    }
+    if (sides.size() < 2) {
+      head("This chair has no other variant to hold beside it.");
+    } else if (comparison.rows().isEmpty() && comparison.findings().isEmpty()) {
+      head("They are the same in every figure and finding.");
+    }
+  }
+
+  private void group(Comparison comparison, Datum.Group group, TextStyle style) {
+    Map<List<String>, List<Row>> alike = new LinkedHashMap<>();
+    for (Row row : comparison.rows()) {
+      if (row.key().group() == group) {
+        List<String> same = new ArrayList<>(values(row, style));
+        same.add(name(row).replaceAll("\\b(right|left)\\b", "hand"));
+        alike.computeIfAbsent(same, k -> new ArrayList<>()).add(row);
+      }
+    }
+    if (!alike.isEmpty()) {
+      head(group.word());
+    }
+    for (List<Row> rowsAlike : alike.values()) {
+      String name = name(rowsAlike.get(0));
+      boolean both = rowsAlike.size() == 2;
+      row(
+          both ? name.replaceAll(",? (right|left)\\b", ", both hands") : name,
+          values(rowsAlike.get(0), style),
+          false);
+    }
+  }
+
+  private static String name(Row row) {
+    boolean dimension = row.key().group() == Datum.Group.DIMENSION;
+    String subject =
+        dimension ? Words.dimension(row.key().subject()) : Words.part(row.key().subject());
+    String what = row.key().what();
+    return subject + (subject.isEmpty() || what.isEmpty() ? "" : ": ") + what;
+  }
+
+  private static List<String> values(Row row, TextStyle style) {
+    return row.values().stream().map(v -> DatumText.of(row.key().kind(), v, style)).toList();
+  }
+
+  private void head(String text) {
+    Label label = new Label(text);
+    label.getStyleClass().add("group");
+    add(label, 0, rows++, REMAINING, 1);
+  }
+
+  private void row(String name, List<String> values, boolean head) {
+    List<Node> cells = new ArrayList<>();
+    Label first = new Label(name);
+    first.setWrapText(true);
+    first.setPrefWidth(NAME);
+    first.setMinHeight(USE_PREF_SIZE);
+    cells.add(first);
+    for (String text : values) {
+      Label value = new Label(text);
+      value.getStyleClass().add(head ? "heading" : "figure");
+      value.setMinWidth(USE_PREF_SIZE);
+      cells.add(value);
+    }
+    cells.forEach(cell -> setValignment(cell, VPos.TOP));
+    addRow(rows++, cells.toArray(Node[]::new));
+  }
+}

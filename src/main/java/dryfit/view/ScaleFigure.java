@@ -1,0 +1,168 @@
+package dryfit.view;
+
+import dryfit.geometry.Box;
+import dryfit.geometry.Vec3;
+import dryfit.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Point3D;
+import javafx.scene.Node;
+import javafx.scene.SnapshotParameters;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
+import javafx.scene.paint.PhongMaterial;
+import javafx.scene.shape.CullFace;
+import javafx.scene.shape.Cylinder;
+import javafx.scene.shape.MeshView;
+import javafx.scene.shape.Sphere;
+import javafx.scene.shape.TriangleMesh;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.TextAlignment;
+import javafx.scene.transform.Rotate;
+
+/** Draws what stands beside the chair: a sitter of dowels and balls, or a square rule. */
+final class ScaleFigure {
+  /** Clear of the chair, mm. */
+  private static final double ASIDE = 150;
+
+  private static final double RULE = 56; // mm, the side of the rule's square section
+  private static final int RULE_PIXELS = 112;
+  private static final Color LIMBS = Color.web("#9fb0bd");
+
+  private ScaleFigure() {}
+
+  static List<Node> nodes(Scale scale, Box chair) {
+    if (scale instanceof Scale.Sits sits) {
+      return sitter(sits.sitter(), chair);
+    }
+    return scale instanceof Scale.Rule rule ? List.of(rule(rule.unit(), chair)) : List.of();
+  }
+
+  /** Thicknesses of limbs and the place of the neck are invented; heights and lengths are not. */
+  private static List<Node> sitter(Sitter s, Box chair) {
+    double x = chair.high().x() + ASIDE + s.shoulders() / 2;
+    double back = chair.middle().y() + s.toHollow() / 2;
+    double seat = s.hollow();
+    double limb = (s.knee() - s.hollow()) / 2;
+    double thigh = seat + limb;
+    double kneeY = back - s.toKnee() + limb;
+    double hipY = back - 110;
+    double top = seat + s.sitting();
+    double shoulder = top - 300;
+    double elbow = seat + s.elbow() + 35;
+    List<Node> body = new ArrayList<>();
+    for (int side = -1; side <= 1; side += 2) {
+      double leg = x + side * (s.hips() / 2 - limb);
+      double arm = x + side * (s.shoulders() / 2 - 40);
+      limb(body, new Vec3(leg, hipY, thigh), new Vec3(leg, kneeY, thigh), limb);
+      limb(body, new Vec3(leg, kneeY, thigh), new Vec3(leg, kneeY, 40), limb * 0.75);
+      limb(body, new Vec3(leg, kneeY, 40), new Vec3(leg, kneeY - 160, 35), 35);
+      limb(body, new Vec3(arm, hipY, shoulder), new Vec3(arm, hipY, elbow), 40);
+      limb(body, new Vec3(arm, hipY, elbow), new Vec3(arm, hipY - 250, elbow), 35);
+      limb(body, new Vec3(x, hipY, shoulder), new Vec3(arm, hipY, shoulder), 45);
+      limb(body, new Vec3(x, hipY, thigh), new Vec3(leg, hipY, thigh), limb);
+    }
+    List<Node> trunk = new ArrayList<>();
+    limb(trunk, new Vec3(x, hipY, seat + 95), new Vec3(x, hipY, shoulder - 40), 95);
+    trunk.forEach(n -> n.setScaleX(0.3 * s.shoulders() / 95));
+    body.addAll(trunk);
+    limb(body, new Vec3(x, hipY, shoulder), new Vec3(x, hipY, top - 200), 50);
+    Node head = ball(new Vec3(x, hipY, top - 110), 110);
+    head.setScaleX(0.72);
+    head.setScaleY(0.86);
+    body.add(head);
+    return body;
+  }
+
+  private static void limb(List<Node> body, Vec3 from, Vec3 to, double radius) {
+    Vec3 along = to.minus(from);
+    Cylinder limb = new Cylinder(radius, along.length(), 24);
+    Vec3 middle = from.plus(to).times(0.5);
+    limb.setTranslateX(middle.x());
+    limb.setTranslateY(middle.y());
+    limb.setTranslateZ(middle.z());
+    // A cylinder of JavaFX stands along its y.
+    Vec3 axis = Vec3.BACK.cross(along);
+    if (axis.length() > 1) {
+      double turn = Math.toDegrees(Math.acos(along.unit().y()));
+      limb.getTransforms().add(new Rotate(turn, new Point3D(axis.x(), axis.y(), axis.z())));
+    }
+    limb.setMaterial(material());
+    limb.setMouseTransparent(true);
+    body.add(limb);
+    body.add(ball(from, radius));
+    body.add(ball(to, radius));
+  }
+
+  private static Node ball(Vec3 at, double radius) {
+    Sphere ball = new Sphere(radius, 24);
+    ball.setTranslateX(at.x());
+    ball.setTranslateY(at.y());
+    ball.setTranslateZ(at.z());
+    ball.setMaterial(material());
+    ball.setMouseTransparent(true);
+    return ball;
+  }
+
+  private static PhongMaterial material() {
+    PhongMaterial material = new PhongMaterial(LIMBS);
+    material.setSpecularColor(Color.BLACK);
+    return material;
+  }
+
+  private static Node rule(Length.Unit unit, Box chair) {
+    double step = unit == Length.Unit.IN ? 2 * unit.mm() : 100;
+    double height = Math.ceil(chair.high().z() / step) * step;
+    double x = chair.low().x() - ASIDE;
+    double y = chair.low().y();
+    TriangleMesh mesh = new TriangleMesh();
+    double[][] corners = {{x, y}, {x + RULE, y}, {x + RULE, y + RULE}, {x, y + RULE}};
+    for (double[] c : corners) {
+      mesh.getPoints().addAll((float) c[0], (float) c[1], 0);
+      mesh.getPoints().addAll((float) c[0], (float) c[1], (float) height);
+    }
+    mesh.getTexCoords().addAll(0, 1, 0, 0, 1, 1, 1, 0);
+    for (int side = 0; side < 4; side++) {
+      int a = 2 * side;
+      int b = 2 * ((side + 1) % 4);
+      mesh.getFaces().addAll(a, 0, b, 2, b + 1, 3, a, 0, b + 1, 3, a + 1, 1);
+    }
+    MeshView view = new MeshView(mesh);
+    PhongMaterial material = new PhongMaterial(Color.BLACK);
+    material.setSpecularColor(Color.BLACK);
+    material.setSelfIlluminationMap(marks(height, step, unit));
+    view.setMaterial(material);
+    view.setCullFace(CullFace.NONE);
+    view.setMouseTransparent(true);
+    view.setId("scale-rule");
+    return view;
+  }
+
+  /** Bands of light and dark wood with numbers, tenths or halves of them as marks between. */
+  private static WritableImage marks(double height, double step, Length.Unit unit) {
+    double pixels = RULE_PIXELS / RULE;
+    Canvas canvas = new Canvas(RULE_PIXELS, Math.min(4096, height * pixels));
+    double scale = canvas.getHeight() / height;
+    GraphicsContext pen = canvas.getGraphicsContext2D();
+    pen.setFont(Font.font("DejaVu Sans", FontWeight.BOLD, 46));
+    pen.setTextAlign(TextAlignment.RIGHT);
+    boolean inches = unit == Length.Unit.IN;
+    int parts = inches ? 2 : 10;
+    long bands = Math.round(height / step);
+    for (long band = 0; band < bands; band++) {
+      double top = canvas.getHeight() - (band + 1) * step * scale;
+      pen.setFill(band % 2 == 0 ? Color.web("#f3e3b8") : Color.web("#cfae6a"));
+      pen.fillRect(0, top, canvas.getWidth(), step * scale + 1);
+      pen.setFill(Color.web("#2b241b"));
+      pen.fillRect(0, top, canvas.getWidth(), 3);
+      for (int i = 1; i < parts; i++) {
+        pen.fillRect(0, top + i * step / parts * scale, 2 * i == parts ? 34 : 18, 2);
+      }
+      pen.fillText(Long.toString((band + 1) * (inches ? 2 : 100)), RULE_PIXELS - 3, top + 44);
+    }
+    return canvas.snapshot(new SnapshotParameters(), null);
+  }
+}

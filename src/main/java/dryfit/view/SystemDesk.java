@@ -1,0 +1,54 @@
+package dryfit.view;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.application.HostServices;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+
+/** The desktop's own dialogs. */
+final class SystemDesk implements Desk {
+  private final Window window;
+  private final HostServices services;
+
+  SystemDesk(Window window, HostServices services) {
+    this.window = window;
+    this.services = services;
+  }
+
+  @Override
+  public Optional<Path> open(String title) {
+    FileChooser files = new FileChooser();
+    files.setTitle(title);
+    files.getExtensionFilters().add(new FileChooser.ExtensionFilter("chairs", "*.json"));
+    return Optional.ofNullable(files.showOpenDialog(window)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> save(String title, String name) {
+    FileChooser files = new FileChooser();
+    files.setTitle(title);
+    files.setInitialFileName(name);
+    return Optional.ofNullable(files.showSaveDialog(window)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> folder(String title, Path first) {
+    DirectoryChooser folders = new DirectoryChooser();
+    folders.setTitle(title);
+    Path there = first.toAbsolutePath();
+    while (there.getParent() != null && !Files.isDirectory(there)) {
+      there = there.getParent();
+    }
+    folders.setInitialDirectory(there.toFile());
+    return Optional.ofNullable(folders.showDialog(window)).map(File::toPath);
+  }
+
+  @Override
+  public void show(Path folder) {
+    services.showDocument(folder.toUri().toString());
+  }
+}

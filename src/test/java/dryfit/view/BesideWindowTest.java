@@ -1,0 +1,104 @@
+package dryfit.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.paint.Color;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** Variants in the window: the chair before its findings, what differs, one laid over the other. */
+@ExtendWith(ApplicationExtension.class)
+class BesideWindowTest {
+  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
+
+  @TempDir static Path state;
+
+  private OnScreen screen;
+
+  @Start
+  void start(Stage stage) {
+    screen = new OnScreen(stage, state);
+  }
+
+  @AfterEach
+  void close() {
+    screen.close();
+  }
+
+  @Test
+  void theChairIsSeenFirstAndItsFindingsFollow(FxRobot robot) {
+    screen.open(HARBOUR);
+    List<Shown> seen = new ArrayList<>();
+    OnScreen.ask(
+        () -> {
+          screen.window.session().shown().addListener((o, was, now) -> seen.add(now));
+          return null;
+        });
+    TextField seat = robot.lookup("#value-seatTop").query();
+    robot.doubleClickOn(seat).write("430").type(KeyCode.ENTER);
+    screen.settled();
+    assertThat(seen).hasSize(2);
+    assertThat(seen.get(0).fit()).isEmpty();
+    assertThat(seen.get(1).fit()).isPresent();
+    assertThat(seen.get(1).is(seen.get(0))).isTrue();
+    assertThat(seen.get(1).report().chair()).isSameAs(seen.get(0).chair());
+  }
+
+  @Test
+  void whatDiffersIsToldAndTwoVariantsAreLaidOverEachOther(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#beside");
+    OnScreen.await("three chairs", () -> robot.lookup(".beside").queryAll().size() == 3);
+    screen.settled();
+    List<String> told =
+        robot.lookup(".differences .label").queryAll().stream()
+            .map(n -> ((Labeled) n).getText())
+            .toList();
+    assertThat(told)
+        .contains("seat top", "440.0 mm", "405.0 mm", "mass", "board measure, no allowances")
+        .contains("angles at the bench", "gaps, walls and reveals", "findings that not all have")
+        .contains("does not fit");
+    assertThat(told).anyMatch(t -> t.startsWith("Stops the build: "));
+    screen.photograph("15-side-by-side");
+
+    robot.clickOn("#lay-over");
+    screen.settled();
+    ChairView both = robot.lookup("#chair-over").query();
+    assertThat(screen.wood(both)).as("one in wood").isGreaterThan(1000);
+    assertThat(blue(OnScreen.picture(both))).as("the other in blue").isGreaterThan(1000);
+    screen.photograph("17-laid-over");
+    robot.clickOn("#over-it-in-blue-ink-2");
+    screen.settled();
+    screen.photograph("18-laid-over-tenons");
+    robot.clickOn("#in-wood-1");
+    screen.settled();
+    assertThat(blue(OnScreen.picture(both))).isGreaterThan(1000);
+    robot.clickOn("#lay-over");
+    screen.settled();
+    assertThat(robot.lookup(".beside").queryAll()).hasSize(3);
+  }
+
+  private static long blue(WritableImage image) {
+    long count = 0;
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        Color c = image.getPixelReader().getColor(x, y);
+        count += c.getBlue() - c.getRed() > 0.12 ? 1 : 0;
+      }
+    }
+    return count;
+  }
+}

@@ -1,0 +1,223 @@
+package dryfit.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.document.Design;
+import dryfit.fit.Finding;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.SubScene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** What a maker does at the bench beside turning the chair: accept, vary, measure, compare sizes. */
+@ExtendWith(ApplicationExtension.class)
+class MakerWindowTest {
+  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
+
+  @TempDir static Path state;
+
+  private OnScreen screen;
+
+  @Start
+  void start(Stage stage) {
+    screen = new OnScreen(stage, state);
+  }
+
+  @AfterEach
+  void close() {
+    screen.close();
+  }
+
+  private static String text(FxRobot robot, String query) {
+    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
+  }
+
+  private static List<Button> tickets(FxRobot robot) {
+    return robot.lookup(".ticket").queryAll().stream()
+        .filter(n -> n.getUserData() instanceof Finding)
+        .map(Button.class::cast)
+        .toList();
+  }
+
+  @Test
+  void aFindingIsAcceptedWithAReasonThatCanBeTakenBack(FxRobot robot) throws Exception {
+    Path own = Files.copy(HARBOUR, state.resolve("accept.json"));
+    screen.open(own);
+    Button ticket = OnScreen.ask(() -> tickets(robot).get(0));
+    Finding finding = (Finding) ticket.getUserData();
+    assertThat(finding.severity()).isEqualTo(Finding.Severity.LOOK);
+    robot.clickOn(ticket);
+    screen.settled();
+    screen.landed();
+    assertThat(text(robot, "#finding-message")).isEqualTo(finding.message());
+    screen.photograph("23-finding-to-its-end");
+    robot.clickOn("#accept");
+    screen.settled();
+    assertThat(screen.shown().document().text()).as("no reason").isEqualTo(Files.readString(own));
+    robot.clickOn("#accept-reason").write("tried it in pine").type(KeyCode.ENTER);
+    screen.settled();
+    assertThat(text(robot, "#accepted")).isEqualTo("Accepted, because: tried it in pine");
+    assertThat(screen.shown().document().text())
+        .contains("\"check\": \"" + finding.check() + "\"")
+        .contains("\"because\": \"tried it in pine\"");
+    assertThat(
+            screen.shown().report().findings().stream()
+                .filter(f -> f.waived().equals(java.util.Optional.of("tried it in pine"))))
+        .isNotEmpty();
+    screen.photograph("24-accepted");
+    robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+    screen.settled();
+    assertThat(screen.shown().document().text()).isEqualTo(Files.readString(own));
+    assertThat(robot.lookup("#accepted").queryAll()).isEmpty();
+  }
+
+  @Test
+  void aNewVariantBeginsAsTheChosenOneIs(FxRobot robot) throws Exception {
+    Path own = Files.copy(HARBOUR, state.resolve("vary.json"));
+    screen.open(own);
+    robot.clickOn("low");
+    screen.settled();
+    robot.clickOn("#another-variant");
+    screen.photograph("25-another-variant");
+    robot.write("very low").type(KeyCode.ENTER);
+    screen.settled();
+    assertThat(screen.shown().design().variant()).isEqualTo("very low");
+    assertThat(values(screen.shown().design()))
+        .isEqualTo(values(design(screen.shown(), "low")))
+        .isNotEqualTo(values(design(screen.shown(), Design.AS_DRAWN)));
+    robot.clickOn("#another-variant").write("very low").type(KeyCode.ENTER);
+    OnScreen.await(
+        "the reason",
+        () ->
+            robot.lookup("#question .refused").queryAll().stream()
+                .anyMatch(n -> !((Labeled) n).getText().isEmpty()));
+    screen.photograph("26-refused-name");
+    robot.type(KeyCode.ESCAPE);
+    assertThat(OnScreen.ask(() -> robot.lookup("#question").query().isVisible())).isFalse();
+    robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+    screen.settled();
+    assertThat(screen.shown().document().text()).isEqualTo(Files.readString(own));
+    assertThat(screen.shown().design().variant()).isEqualTo("low");
+  }
+
+  private static List<Object> values(Design design) {
+    return design.dimensions().stream().map(d -> (Object) d.value()).toList();
+  }
+
+  private static Design design(Shown shown, String variant) {
+    return ((dryfit.document.Reading.Accepted<Design>) shown.document().design(variant)).value();
+  }
+
+  @Test
+  void aFileThatIsChangedOutsideIsNoticedWhileItIsOpen(FxRobot robot) throws Exception {
+    Path own = Files.copy(HARBOUR, state.resolve("outside.json"));
+    screen.open(own);
+    String theirs = Files.readString(HARBOUR).replace("Harbour armchair", "Quay armchair");
+    Files.writeString(own, theirs);
+    OnScreen.await("the question", () -> robot.lookup("#question").query().isVisible());
+    screen.settled();
+    screen.photograph("27-changed-outside");
+    robot.clickOn("#take-theirs");
+    screen.settled();
+    assertThat(text(robot, "#chair-name")).isEqualTo("Quay armchair");
+    Files.delete(own);
+    OnScreen.await("the word", () -> robot.lookup("#notice").query().isVisible());
+    assertThat(text(robot, "#notice")).startsWith("The file is gone");
+    assertThat(screen.shown().document().text()).isEqualTo(theirs);
+  }
+
+  @Test
+  void findingsSpeakTheUnitThatWasClicked(FxRobot robot) {
+    screen.open(HARBOUR);
+    String before = OnScreen.ask(() -> ((Finding) tickets(robot).get(0).getUserData()).message());
+    assertThat(before).contains(" mm");
+    robot.clickOn("#unit");
+    screen.settled();
+    for (Button ticket : OnScreen.ask(() -> tickets(robot))) {
+      assertThat(((Finding) ticket.getUserData()).message()).doesNotContain(" mm");
+    }
+    screen.photograph("12-inches");
+    robot.clickOn("#unit");
+    screen.settled();
+    assertThat(OnScreen.ask(() -> ((Finding) tickets(robot).get(0).getUserData()).message()))
+        .isEqualTo(before);
+  }
+
+  @Test
+  void placesAreMeasuredAlongTheirPartAndFacesAgainstEachOther(FxRobot robot) {
+    screen.open(HARBOUR);
+    screen.click(robot, "#view-front");
+    screen.landed();
+    robot.clickOn("#measure");
+    Shown shown = screen.shown();
+    for (String label : List.of("front-leg right", "front-leg left")) {
+      robot.clickOn(screen.pointOn(shown, label));
+    }
+    screen.settled();
+    assertThat(text(robot, "#measured"))
+        .contains("by front leg, right: ")
+        .contains(" along its length, ")
+        .containsPattern("(face|edge) to (face|edge): ");
+    robot.clickOn("#unit");
+    screen.settled();
+    Labeled told = robot.lookup("#measured").query();
+    double right = OnScreen.ask(() -> told.getBoundsInParent().getMaxX());
+    assertThat(right).isLessThanOrEqualTo(OnScreen.ask(() -> screen.window.chair().getWidth()));
+    screen.photograph("11-measured");
+  }
+
+  @Test
+  void aSitterOrARuleStandsBesideTheChair(FxRobot robot) {
+    screen.open(HARBOUR);
+    WritableImage plain = OnScreen.picture(screen.window.chair());
+    robot.clickOn("#view-front");
+    screen.landed();
+    robot.clickOn("#sitter");
+    robot.moveTo("#chair").scroll(4, javafx.geometry.VerticalDirection.DOWN);
+    screen.settled();
+    assertThat(text(robot, "#sitter-size")).startsWith("stands 1626.0 mm").contains("ANSUR II");
+    screen.photograph("28-sitter");
+    assertThat(OnScreen.difference(plain, OnScreen.picture(screen.window.chair())))
+        .isGreaterThan(0.03);
+    robot.clickOn("#a-man");
+    assertThat(text(robot, "#sitter-size")).startsWith("stands 1755.0 mm");
+    robot.clickOn("#rule");
+    screen.settled();
+    assertThat(OnScreen.ask(() -> screen.window.chair().look().get().scale()))
+        .isEqualTo(new Scale.Rule(dryfit.measure.Length.Unit.MM));
+    screen.photograph("29-rule");
+    robot.clickOn("#unit");
+    screen.settled();
+    assertThat(OnScreen.ask(() -> screen.window.chair().look().get().scale()))
+        .isEqualTo(new Scale.Rule(dryfit.measure.Length.Unit.IN));
+    screen.photograph("30-rule-inches");
+  }
+
+  @Test
+  void theFootprintIsOnTheFloor(FxRobot robot) {
+    screen.open(HARBOUR);
+    SubScene drawn = (SubScene) screen.window.chair().getChildren().get(0);
+    assertThat(OnScreen.ask(() -> drawn.getRoot().lookupAll("#footprint"))).hasSize(1);
+    Footprint print = Footprint.of(screen.shown().report().whole()).orElseThrow();
+    assertThat(print.corners()).hasSize(4);
+    double width = 0;
+    for (dryfit.geometry.Vec3 c : print.corners()) {
+      width = Math.max(width, 2 * c.x());
+      assertThat(c.z()).isCloseTo(0, within(0.5));
+    }
+    assertThat(width).isBetween(500.0, 600.0);
+  }
+}

@@ -1,0 +1,101 @@
+package dryfit.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.app.Exporting;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** Files are written from the window, and broken off. */
+@ExtendWith(ApplicationExtension.class)
+class WritingWindowTest {
+  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
+
+  @TempDir static Path state;
+
+  private OnScreen screen;
+
+  @Start
+  void start(Stage stage) {
+    screen = new OnScreen(stage, state);
+  }
+
+  @AfterEach
+  void close() {
+    screen.close();
+  }
+
+  private static String text(FxRobot robot, String query) {
+    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
+  }
+
+  @Test
+  void aSetOfFilesIsWrittenIntoAFolderAndShown(FxRobot robot) throws Exception {
+    Path own = Files.copy(HARBOUR, state.resolve("write.json"));
+    screen.open(own);
+    robot.clickOn("#write-files");
+    assertThat(text(robot, "#write-into"))
+        .isEqualTo("into " + state.resolve("exports").resolve("write"));
+    screen.photograph("21-write-files");
+    screen.desk.answer = Optional.of(state.resolve("shop"));
+    robot.clickOn("#write-another-folder");
+    robot.clickOn("#write-solids-as-STL");
+    OnScreen.await("the files", () -> !robot.lookup("#write-show-in-folder").queryAll().isEmpty());
+    int parts = screen.shown().chair().parts().size();
+    assertThat(text(robot, "#writing"))
+        .isEqualTo(parts + 1 + " files are in " + state.resolve("shop"));
+    assertThat(names(state.resolve("shop"))).hasSize(parts + 1).contains("assembled.stl");
+    screen.photograph("22-written");
+    robot.clickOn("#write-show-in-folder");
+    assertThat(screen.desk.shown).containsExactly(state.resolve("shop"));
+    robot.clickOn("#write-done");
+    assertThat(OnScreen.ask(() -> robot.lookup("#write-sheet").query().isVisible())).isFalse();
+  }
+
+  @Test
+  void whatIsBrokenOffLeavesNothingBehind(FxRobot robot) throws Exception {
+    screen.open(HARBOUR);
+    Path folder = state.resolve("never");
+    screen.desk.answer = Optional.of(folder);
+    robot.clickOn("#write-files");
+    robot.clickOn("#write-another-folder");
+    OnScreen.ask(
+        () -> {
+          robot.lookup("#write-jigs").<Button>query().fire();
+          robot.lookup("#write-break-off").<Button>query().fire();
+          return null;
+        });
+    OnScreen.await("the end", () -> !robot.lookup("#write-done").queryAll().isEmpty());
+    assertThat(text(robot, "#writing")).isEqualTo("Broken off; nothing was written.");
+    assertThat(folder).doesNotExist();
+    assertThat(names(state)).noneMatch(name -> name.startsWith(".writing"));
+  }
+
+  @Test
+  void everySetHasItsLine(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#write-files");
+    for (Exporting.What what : Exporting.What.values()) {
+      assertThat(robot.lookup("#write-" + what.word().replace(' ', '-')).queryAll()).hasSize(1);
+    }
+  }
+
+  private static List<String> names(Path folder) throws Exception {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(f -> f.getFileName().toString()).toList();
+    }
+  }
+}
