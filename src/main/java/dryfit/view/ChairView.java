@@ -83,7 +83,8 @@ final class ChairView extends Pane {
     setMinSize(0, 0);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleText("The chair. Arrow keys turn it, with Shift they slide it, plus and minus bring it nearer and"
+    setAccessibleText(
+        "The chair. Arrow keys turn it, with Shift they slide it, plus and minus bring it nearer and"
             + " away, Home shows all of it, Enter takes up the part in the middle.");
     name.getStyleClass().add("part-name");
     name.setMouseTransparent(true);
