@@ -15,7 +15,7 @@ class LengthTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
-      quoteCharacter = '\'',
+      quoteCharacter = '#',
       value = {
         "440        | 440",
         "44 cm      | 440",
@@ -28,7 +28,30 @@ class LengthTest {
         "-3/8 in    | -9.525",
         "−10        | -10",
         "8 3/4      | 8.75",
-        ".5 mm      | 0.5"
+        ".5 mm      | 0.5",
+        "½ in       | 12.7",
+        "1½ in      | 38.1",
+        "1 ½\"      | 38.1",
+        "1-⅝ in     | 41.275",
+        "⅛″         | 3.175",
+        "¼          | 0.25",
+        "2⅜         | 2.375",
+        "2-⅞        | 2.875",
+        "1 1/2''    | 38.1",
+        "1 1/2”     | 38.1",
+        "1 1⁄2 in   | 38.1",
+        "3/4 in.    | 19.05",
+        "44 CM      | 440",
+        "5'         | 1524",
+        "5' 6\"     | 1676.4",
+        "5'6½\"     | 1689.1",
+        "5'-6\"     | 1676.4",
+        "5’ 6 1/2”  | 1689.1",
+        "5′ 6″      | 1676.4",
+        "5' 6       | 1676.4",
+        "5' 1/2     | 1536.7",
+        "5 ft 6 in  | 1676.4",
+        "1.5 feet   | 457.2"
       })
   void readsWhatAMakerWrites(String text, double mm) {
     assertThat(Length.parse(text, Unit.MM).orElseThrow()).isCloseTo(mm, within(1e-12));
@@ -51,6 +74,11 @@ class LengthTest {
         "1:8",
         "8 3/4 in x",
         "8,5",
+        "5' 20 mm",
+        "5' 6 7",
+        "6\" 5'",
+        "8 3/4 inchs",
+        "½½",
         "--3",
         "1e999",
         "NaN"
