@@ -183,8 +183,7 @@ final class ExpressionParser {
   /** Whether what makes no sense stands where the unit of a number would. */
   private boolean followsNumber() {
     String before = text.substring(0, at).stripTrailing();
-    return !before.isEmpty()
-        && Character.getNumericValue(before.charAt(before.length() - 1)) != -1
-        && !Character.isLetter(before.charAt(before.length() - 1));
+    char last = before.isEmpty() ? ' ' : before.charAt(before.length() - 1);
+    return Character.isDigit(last) || "½¼¾⅛⅜⅝⅞".indexOf(last) >= 0;
   }
 }

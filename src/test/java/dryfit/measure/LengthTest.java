@@ -106,12 +106,22 @@ class LengthTest {
   void showsWhatAFractionLeavesOut() {
     assertThat(Length.print(440, Unit.IN, 64)).isEqualTo("17 21/64 in (−0.005)");
     assertThat(Length.print(440, Unit.IN, 16)).isEqualTo("17 5/16 in (+0.010)");
-    assertThat(Length.print(0.1, Unit.IN, 64)).isEqualTo("0 in (+0.004)");
+    assertThat(Length.print(0.1, Unit.IN, 64)).isEqualTo("0.004 in");
   }
 
   @Test
-  void neverRoundsAWholeInchAwaySilently() {
-    assertThat(Length.print(25.39, Unit.IN, 64)).isEqualTo("1 in (−0.000)");
+  void leavesOutWhatMillimetresLeaveOutToo() {
+    assertThat(Length.print(25.39, Unit.IN, 64)).isEqualTo("1 in");
+    assertThat(Length.print(25.4 + 0.05, Unit.IN, 64)).isEqualTo("1 in");
+    assertThat(Length.print(25.4 + 0.06, Unit.IN, 64)).isEqualTo("1 in (+0.002)");
+    assertThat(Length.print(-25.4 - 0.06, Unit.IN, 64)).isEqualTo("−1 in (−0.002)");
+  }
+
+  @Test
+  void neverShowsASignOfNothing() {
+    assertThat(Length.print(-0.001, Unit.IN, 64)).isEqualTo("0 in");
+    assertThat(Length.print(-0.1, Unit.IN, 64)).isEqualTo("−0.004 in");
+    assertThat(Length.print(2.8, Unit.IN, 4)).isEqualTo("0.110 in");
   }
 
   @Test
