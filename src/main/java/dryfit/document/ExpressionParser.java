@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  */
 final class ExpressionParser {
   /** A whole text like {@code 1-3/4} is a size as a maker writes it, never a quarter. */
-  private static final Pattern MIXED = Pattern.compile("^\\s*(\\d+)-(\\d+/\\d+)\\s*$");
+  private static final Pattern MIXED = Pattern.compile("^\\s*(\\d+)-(\\d+/\\d+|[½¼¾⅛⅜⅝⅞])\\s*$");
 
   private final String text;
   private int at;
@@ -171,9 +171,19 @@ final class ExpressionParser {
     if (at >= text.length()) {
       return ExpressionFault.of("bad-expression", "the expression ends too soon");
     }
-    String hint = text.charAt(at) == ',' ? " (a decimal is written with a point)" : "";
+    String hint =
+        text.charAt(at) == ','
+            ? " (a decimal is written with a point)"
+            : followsNumber() ? " (a size is written like 8 3/4 in, 5 ft 6 in, 44 cm or 440)" : "";
     return ExpressionFault.of(
         "bad-expression",
         "the expression makes no sense from " + Problems.quoted(text.substring(at)) + " on" + hint);
+  }
+
+  /** Whether what makes no sense stands where the unit of a number would. */
+  private boolean followsNumber() {
+    String before = text.substring(0, at).stripTrailing();
+    char last = before.isEmpty() ? ' ' : before.charAt(before.length() - 1);
+    return Character.isDigit(last) || "½¼¾⅛⅜⅝⅞".indexOf(last) >= 0;
   }
 }

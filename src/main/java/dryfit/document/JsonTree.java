@@ -16,11 +16,13 @@ import tools.jackson.core.json.JsonReadFeature;
 /** Turns text into nodes that know their place, noting what is not sound JSON. */
 final class JsonTree {
   private final JsonParser parser;
+  private final String text;
   private final Problems problems;
   private String pointer = "";
 
-  private JsonTree(JsonParser parser, Problems problems) {
+  private JsonTree(JsonParser parser, String text, Problems problems) {
     this.parser = parser;
+    this.text = text;
     this.problems = problems;
   }
 
@@ -30,7 +32,7 @@ final class JsonTree {
     JsonFactory factory =
         JsonFactory.builder().enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS).build();
     try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), text)) {
-      return new JsonTree(parser, problems).document();
+      return new JsonTree(parser, text, problems).document();
     }
   }
 
@@ -66,9 +68,15 @@ final class JsonTree {
           "JSON",
           "this is not JSON at column "
               + e.getLocation().getColumnNr()
-              + ", often a missing comma, quotation mark or bracket just before");
+              + NotJson.why(line(at.line()), e.getLocation().getColumnNr())
+                  .map(why -> ": " + why)
+                  .orElse(", often a missing comma, quotation mark or bracket just before"));
     }
     return Optional.empty();
+  }
+
+  private String line(int number) {
+    return text.lines().skip(number - 1L).findFirst().orElse("");
   }
 
   private boolean trailing() {

@@ -21,7 +21,7 @@ final class AngleText {
     this.style = style;
   }
 
-  /** {@code 8.88° off square · 81.12° from the face · 15.6 in 100}. */
+  /** {@code 8.88° off square · 81.12° from the face · 15.6 mm over 100 mm}. */
   String readings(BenchAngle angle, String edge) {
     return Angle.degrees(angle.offSquare())
         + " off square"
@@ -51,7 +51,8 @@ final class AngleText {
       out.add("  " + readings(mortise.lean(), "the face"));
       return out;
     }
-    out.add("compound: " + readings(mortise.lean(), "the face"));
+    out.add("compound, in all");
+    out.add("  " + readings(mortise.lean(), "the face"));
     for (MortiseAngles.Share share : List.of(mortise.along(), mortise.across())) {
       out.add("going in, towards the " + share.towards());
       out.add("  " + readings(share.angle(), "the face"));

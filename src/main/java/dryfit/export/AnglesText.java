@@ -53,7 +53,7 @@ public final class AnglesText {
     line(style.bold(design.name()) + " · " + design.variant() + " · angles to set out");
     paragraph(
         "Each angle is given off square (0 is square), from an edge (90 is square), and as a slope,"
-            + " rise in run. Left and right are as you "
+            + " rise over run. Left and right are as you "
             + (design.labels() == Design.Labels.AS_SEATED ? "sit in" : "face")
             + " the chair.");
   }

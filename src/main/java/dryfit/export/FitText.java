@@ -8,6 +8,8 @@ import dryfit.fit.FitReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
@@ -83,6 +85,20 @@ public final class FitText {
         design.labels() == Design.Labels.AS_SEATED
             ? "Left and right are as you sit in the chair."
             : "Left and right are as you face the chair.");
+    divisions();
+  }
+
+  /** What stands in brackets behind a fraction of an inch. */
+  private void divisions() {
+    if (style.inches() && !style.decimals()) {
+      Wrapped.lines(
+              "",
+              "",
+              "Inches to the nearest 1/"
+                  + style.denominator()
+                  + "; (−0.004) behind one is 4 thousandths less than it says, (+0.004) more.")
+          .forEach(this::line);
+    }
   }
 
   private void joints() {
@@ -130,23 +146,12 @@ public final class FitText {
   }
 
   private String answer() {
-    long stops = report.findings().stream().filter(Finding::stopsTheBuild).count();
-    long look = open(Severity.LOOK);
-    long know = open(Severity.KNOW);
-    long accepted = report.findings().stream().filter(f -> f.waived().isPresent()).count();
     List<String> rest = new ArrayList<>();
-    if (stops > 0) {
-      rest.add(stops + (stops == 1 ? " stops the build" : " stop the build"));
-    }
-    if (look > 0) {
-      rest.add(look + " to look at");
-    }
-    if (know > 0) {
-      rest.add(know + " to know");
-    }
-    if (accepted > 0) {
-      rest.add(accepted + " accepted by the maker");
-    }
+    counted(Finding::stopsTheBuild, "stops the build", "stop the build").ifPresent(rest::add);
+    counted(open(Severity.LOOK), "to look at", "to look at").ifPresent(rest::add);
+    counted(open(Severity.KNOW), "to know", "to know").ifPresent(rest::add);
+    counted(f -> f.waived().isPresent(), "accepted by the maker", "accepted by the maker")
+        .ifPresent(rest::add);
     String tail = String.join(", ", rest);
     if (!report.fits()) {
       return style.red("DOES NOT FIT") + ": " + tail;
@@ -155,10 +160,20 @@ public final class FitText {
     return style.green("FITS") + ": " + seated + (tail.isEmpty() ? "" : "; " + tail);
   }
 
-  private long open(Severity severity) {
-    return report.findings().stream()
-        .filter(f -> f.waived().isEmpty() && f.severity() == severity)
-        .count();
+  /** So many as the list has numbers; those of both hands are told as one there. */
+  private Optional<String> counted(Predicate<Finding> which, String one, String more) {
+    List<Finding> found = report.findings().stream().filter(which).toList();
+    int listed = FindingText.alike(found).size();
+    if (listed == 0) {
+      return Optional.empty();
+    }
+    String text = listed + " " + (listed == 1 ? one : more);
+    return Optional.of(
+        listed == found.size() ? text : text + " (" + found.size() + " counting both hands)");
+  }
+
+  private static Predicate<Finding> open(Severity severity) {
+    return f -> f.waived().isEmpty() && f.severity() == severity;
   }
 
   private static String count(int n, String thing) {

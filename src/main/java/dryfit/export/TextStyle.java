@@ -49,10 +49,11 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
     return Length.decimal(mm, unit, unit == Length.Unit.IN ? 3 : 2);
   }
 
-  /** {@code 25.0 cm² (3.88 in²)}. */
+  /** {@code 25.0 cm²} or {@code 3.88 in²}. */
   public String area(double squareMm) {
-    return String.format(
-        Locale.ROOT, "%.1f cm² (%.2f in²)", squareMm / SQUARE_CM, squareMm / SQUARE_INCH);
+    return inches()
+        ? String.format(Locale.ROOT, "%.2f in²", squareMm / SQUARE_INCH)
+        : String.format(Locale.ROOT, "%.1f cm²", squareMm / SQUARE_CM);
   }
 
   /** A finding's number in its unit; lengths in the unit of the report. */

@@ -55,19 +55,19 @@ public record BenchAngle(double offSquare) {
   }
 
   /**
-   * The slope to mark on a board and set a bevel to: {@code 15.6 in 100} in millimetres, {@code 1
-   * 7/8 in 12} in inches, rise in run. Steeper than 45° the rise is the round number: {@code 100 in
-   * 63.7}.
+   * The slope to mark on a board and set a bevel to: {@code 15.6 mm over 100 mm}, or {@code 1 7/8
+   * in over 12 in}, rise over run. Steeper than 45° the rise is the round number: {@code 100 mm
+   * over 63.7 mm}.
    *
    * @param denominator the finest division of the inch; not used for millimetres
    */
   public String slope(Length.Unit unit, int denominator) {
     double round = unit == Length.Unit.MM ? 100 : 12;
     double rise = rise();
-    String whole = Length.number(round, 0);
-    return rise <= 1
-        ? odd(round * rise, unit, denominator) + " in " + whole
-        : whole + " in " + odd(round / rise, unit, denominator);
+    String whole = Length.number(round, 0) + " " + unit.symbol();
+    String odd =
+        odd(round * (rise <= 1 ? rise : 1 / rise), unit, denominator) + " " + unit.symbol();
+    return rise <= 1 ? odd + " over " + whole : whole + " over " + odd;
   }
 
   private static String odd(double value, Length.Unit unit, int denominator) {

@@ -50,7 +50,7 @@ public record Fraction(
   }
 
   private static boolean endsInDigit(String text) {
-    return !text.isEmpty() && Character.isDigit(text.charAt(text.length() - 1));
+    return !text.isEmpty() && Literal.endsNumber(text.charAt(text.length() - 1));
   }
 
   /** The fraction itself as a number, without the remainder. */

@@ -5,6 +5,9 @@ import java.util.OptionalDouble;
 
 /** Lengths as text. Inside the program a length is a {@code double} in millimetres. */
 public final class Length {
+  /** Half of the last digit of a length in millimetres, which leaves out as much. */
+  private static final double SHOWS = 0.05;
+
   private Length() {}
 
   /** A unit a bare number can be meant in and a length can be printed in. */
@@ -56,9 +59,10 @@ public final class Length {
   }
 
   /**
-   * A length for people: {@code 440.0 mm}, or the nearest fraction of an inch. A fraction that is
-   * not exact is followed by what it leaves out, in thousandths of an inch: {@code 17 21/64 in
-   * (−0.005)} means five thousandths less than the fraction.
+   * A length for people: {@code 440.0 mm}, or the nearest fraction of an inch. A fraction is
+   * followed by what it leaves out, in thousandths of an inch, where that is more than a length in
+   * millimetres leaves out: {@code 17 21/64 in (−0.005)} means five thousandths less than the
+   * fraction. What is too small for any fraction is told in thousandths: {@code 0.004 in}.
    *
    * @param denominator the finest division of the inch, e.g. 64; not used for millimetres
    */
@@ -67,9 +71,13 @@ public final class Length {
       return decimal(mm, unit, 1);
     }
     Fraction nearest = Fraction.nearest(mm / unit.mm(), denominator);
+    if (nearest.value() == 0) {
+      String thousandths = decimal(mm, unit, 3);
+      return thousandths.equals(decimal(0, unit, 3)) ? "0 " + unit.symbol() : thousandths;
+    }
     String text = nearest.text() + " " + unit.symbol();
-    boolean exact = Math.abs(nearest.remainder() * unit.mm()) <= Tolerances.coincident();
-    return exact ? text : text + " (" + signed(nearest.remainder()) + ")";
+    boolean shows = Math.abs(nearest.remainder() * unit.mm()) > SHOWS;
+    return shows ? text + " (" + signed(nearest.remainder()) + ")" : text;
   }
 
   /** A length with so many decimals: {@code 17.323 in}. */

@@ -40,6 +40,16 @@ class CompareCommandTest {
   }
 
   @Test
+  void aBentPartHasTheSizeOfTheStraightPieceItIsBentFrom() {
+    Said said = run("compare", "models/millrace-armchair.json", "--variant", "low", "--all");
+    String crest = said.out().substring(said.out().indexOf("\n  crest\n"));
+    assertThat(crest.lines().limit(8).toList().toString())
+        .containsPattern(" length +427\\.9 mm")
+        .containsPattern(" thickness +32\\.0 mm")
+        .doesNotContain("80.1 mm");
+  }
+
+  @Test
   void anotherFileIsHeldAgainstTheFirst() {
     Said said = run("compare", STOOL, "models/kiln-stool.json", "--json");
     assertThat(said.code()).isZero();

@@ -374,10 +374,28 @@ class MainTest {
   }
 
   @Test
+  void theLastLineCountsAsTheListDoesAndSaysHowManyThatIsWithBothHands() {
+    Said said = run("fit", "models/orchard-side-chair.json");
+    assertThat(said.out()).contains("\n  2  The mortises").doesNotContain("\n  3  ");
+    assertThat(said.lastLine()).endsWith("; 2 to know (4 counting both hands)");
+  }
+
+  @Test
+  void anInchChairIsToldInInchesWithoutSignsOfNothing() {
+    Said said = run("fit", "models/orchard-side-chair.json");
+    assertThat(said.out())
+        .contains("glue      3.97 in² long grain")
+        .contains("1 23/64 in over 12 in")
+        .contains("Inches to the nearest 1/64; (−0.004) behind one is")
+        .doesNotContain("cm²", "(+0.000)", "(−0.000)", "\n  compound:");
+    assertThat(run("fit", STOOL).out()).contains(" cm² long grain").doesNotContain("in²");
+  }
+
+  @Test
   void anglesAreToldWhetherOrNotTheChairFits() {
     Said said = run("angles", "models/kiln-stool.json", "--variant", "thin seat", "--units", "in");
     assertThat(said.code()).isZero();
-    assertThat(said.out()).contains("angles to set out").contains(" in 12");
+    assertThat(said.out()).contains("angles to set out").contains(" in over 12 in");
     assertThat(run("angles", STOOL, "--units", "cm").code()).isEqualTo(2);
   }
 }

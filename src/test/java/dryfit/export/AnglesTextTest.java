@@ -33,11 +33,11 @@ class AnglesTextTest {
         .containsSubsequence(
             "front, both hands",
             "on the outside and inside: top edge long by",
-            "7.56° off square · 13.3 in 100",
+            "7.56° off square · 13.3 mm over 100 mm",
             "82.44° from the top edge · 97.56° from the bottom edge",
             "on the top and bottom: outside edge long by",
             "longest at the top outside corner");
-    assertThat(AnglesText.of(RAILS, INCHES)).contains("7.56° off square · 1 19/32 in 12");
+    assertThat(AnglesText.of(RAILS, INCHES)).contains("7.56° off square · 1 19/32 in over 12 in");
   }
 
   @Test
@@ -64,7 +64,8 @@ class AnglesTextTest {
   @Test
   void uprightPartsTellRakeSplayAndTheLineToLeanOver() {
     assertThat(AnglesText.of(STOOL, MM).replaceAll("\\s+", " "))
-        .contains("leg, both hands against plumb rake 14.00° · 24.9 in 100, foot to the front")
+        .contains(
+            "leg, both hands against plumb rake 14.00° · 24.9 mm over 100 mm, foot to the front")
         .contains("29.41° from the fore-aft line · 60.59° from the side-to-side line")
         .contains("first tip 13.87° fore and aft, then swing 8.00° sideways");
   }

@@ -64,7 +64,7 @@ class FitTextTest {
   void aLeanIsGivenAsBothBenchAnglesAndAsASlope() {
     // tan 0.094 rad = 0.09428, a rise of one in 10.61.
     assertThat(FitText.of(TestChair.report(), MM))
-        .contains("5.39° off square · 84.61° from the face · 9.4 in 100");
+        .contains("5.39° off square · 84.61° from the face · 9.4 mm over 100 mm");
   }
 
   @Test

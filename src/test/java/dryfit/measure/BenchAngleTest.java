@@ -21,24 +21,24 @@ class BenchAngleTest {
   @Test
   void slopeIsRiseInARoundRun() {
     BenchAngle oneInEight = BenchAngle.of(Math.atan(1 / 8.0));
-    assertThat(oneInEight.slope(Unit.MM, 64)).isEqualTo("12.5 in 100");
-    assertThat(oneInEight.slope(Unit.IN, 64)).isEqualTo("1 1/2 in 12");
+    assertThat(oneInEight.slope(Unit.MM, 64)).isEqualTo("12.5 mm over 100 mm");
+    assertThat(oneInEight.slope(Unit.IN, 64)).isEqualTo("1 1/2 in over 12 in");
     assertThat(oneInEight.over(40)).isCloseTo(5, within(1e-12));
   }
 
   @Test
   void steeperThanHalfARightAngleTheRiseIsRound() {
     BenchAngle fiveInOne = BenchAngle.of(Math.atan(5));
-    assertThat(fiveInOne.slope(Unit.MM, 64)).isEqualTo("100 in 20.0");
-    assertThat(fiveInOne.slope(Unit.IN, 16)).isEqualTo("12 in 2 3/8");
-    assertThat(BenchAngle.of(Math.PI / 4).slope(Unit.MM, 64)).isEqualTo("100.0 in 100");
+    assertThat(fiveInOne.slope(Unit.MM, 64)).isEqualTo("100 mm over 20.0 mm");
+    assertThat(fiveInOne.slope(Unit.IN, 16)).isEqualTo("12 in over 2 3/8 in");
+    assertThat(BenchAngle.of(Math.PI / 4).slope(Unit.MM, 64)).isEqualTo("100.0 mm over 100 mm");
   }
 
   @Test
   void squareIsWhatPrintsAsNoAngle() {
     assertThat(BenchAngle.of(Math.toRadians(0.005)).isSquare()).isTrue();
     assertThat(BenchAngle.of(Math.toRadians(0.0051)).isSquare()).isFalse();
-    assertThat(BenchAngle.of(0).slope(Unit.MM, 64)).isEqualTo("0.0 in 100");
+    assertThat(BenchAngle.of(0).slope(Unit.MM, 64)).isEqualTo("0.0 mm over 100 mm");
   }
 
   @Test

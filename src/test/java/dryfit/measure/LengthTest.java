@@ -15,7 +15,7 @@ class LengthTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
-      quoteCharacter = '\'',
+      quoteCharacter = '#',
       value = {
         "440        | 440",
         "44 cm      | 440",
@@ -28,7 +28,30 @@ class LengthTest {
         "-3/8 in    | -9.525",
         "−10        | -10",
         "8 3/4      | 8.75",
-        ".5 mm      | 0.5"
+        ".5 mm      | 0.5",
+        "½ in       | 12.7",
+        "1½ in      | 38.1",
+        "1 ½\"      | 38.1",
+        "1-⅝ in     | 41.275",
+        "⅛″         | 3.175",
+        "¼          | 0.25",
+        "2⅜         | 2.375",
+        "2-⅞        | 2.875",
+        "1 1/2''    | 38.1",
+        "1 1/2”     | 38.1",
+        "1 1⁄2 in   | 38.1",
+        "3/4 in.    | 19.05",
+        "44 CM      | 440",
+        "5'         | 1524",
+        "5' 6\"     | 1676.4",
+        "5'6½\"     | 1689.1",
+        "5'-6\"     | 1676.4",
+        "5’ 6 1/2”  | 1689.1",
+        "5′ 6″      | 1676.4",
+        "5' 6       | 1676.4",
+        "5' 1/2     | 1536.7",
+        "5 ft 6 in  | 1676.4",
+        "1.5 feet   | 457.2"
       })
   void readsWhatAMakerWrites(String text, double mm) {
     assertThat(Length.parse(text, Unit.MM).orElseThrow()).isCloseTo(mm, within(1e-12));
@@ -51,6 +74,11 @@ class LengthTest {
         "1:8",
         "8 3/4 in x",
         "8,5",
+        "5' 20 mm",
+        "5' 6 7",
+        "6\" 5'",
+        "8 3/4 inchs",
+        "½½",
         "--3",
         "1e999",
         "NaN"
@@ -78,12 +106,22 @@ class LengthTest {
   void showsWhatAFractionLeavesOut() {
     assertThat(Length.print(440, Unit.IN, 64)).isEqualTo("17 21/64 in (−0.005)");
     assertThat(Length.print(440, Unit.IN, 16)).isEqualTo("17 5/16 in (+0.010)");
-    assertThat(Length.print(0.1, Unit.IN, 64)).isEqualTo("0 in (+0.004)");
+    assertThat(Length.print(0.1, Unit.IN, 64)).isEqualTo("0.004 in");
   }
 
   @Test
-  void neverRoundsAWholeInchAwaySilently() {
-    assertThat(Length.print(25.39, Unit.IN, 64)).isEqualTo("1 in (−0.000)");
+  void leavesOutWhatMillimetresLeaveOutToo() {
+    assertThat(Length.print(25.39, Unit.IN, 64)).isEqualTo("1 in");
+    assertThat(Length.print(25.4 + 0.05, Unit.IN, 64)).isEqualTo("1 in");
+    assertThat(Length.print(25.4 + 0.06, Unit.IN, 64)).isEqualTo("1 in (+0.002)");
+    assertThat(Length.print(-25.4 - 0.06, Unit.IN, 64)).isEqualTo("−1 in (−0.002)");
+  }
+
+  @Test
+  void neverShowsASignOfNothing() {
+    assertThat(Length.print(-0.001, Unit.IN, 64)).isEqualTo("0 in");
+    assertThat(Length.print(-0.1, Unit.IN, 64)).isEqualTo("−0.004 in");
+    assertThat(Length.print(2.8, Unit.IN, 4)).isEqualTo("0.110 in");
   }
 
   @Test

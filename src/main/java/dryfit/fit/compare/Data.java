@@ -138,8 +138,8 @@ public final class Data {
 
   private void parts() {
     for (Part part : chair.parts()) {
-      Vec3 size = part.solid().mesh().bounds().size();
-      sizes(part.label(), "", size);
+      // Of a bent part that is the straight piece, not the box round its bow.
+      sizes(part.label(), "", part.blank().net().size());
       Box rough = part.blank().rough();
       sizes(part.label(), "least blank ", rough.size());
       add(Group.PART, part.label(), "mass", Kind.MASS, mass(part));
