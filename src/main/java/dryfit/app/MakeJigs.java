@@ -42,6 +42,9 @@ public final class MakeJigs {
     /** There is no such jig for a joint, and why. */
     record NotMade(String name, String because) implements Told {}
 
+    /** So many of all jigs are done with. */
+    record Done(int jigs, int of) implements Told {}
+
     /** What came of writing a file. */
     record File(WrittenFiles result) implements Told {}
   }
@@ -57,11 +60,16 @@ public final class MakeJigs {
     JigMaker maker = new JigMaker(chair, kernel);
     FileNames names = new FileNames();
     Exit[] exit = {Exit.FITS};
+    List<JigMaker.Wanted> wanted = maker.wanted(joint, kind);
+    int all = maker.count(wanted);
+    int[] done = {0};
+    each.accept(new Told.Done(0, all));
     maker.make(
-        maker.wanted(joint, kind),
+        wanted,
         made -> {
           Exit of = tell(chair, made, names, each);
           exit[0] = of == Exit.FITS ? exit[0] : of;
+          each.accept(new Told.Done(++done[0], all));
         });
     return exit[0];
   }

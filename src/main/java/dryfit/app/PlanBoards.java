@@ -46,7 +46,7 @@ public record PlanBoards(Chair chair, CutList list, Optional<BoardLayout> layout
    * @param each is told of every file as it is finished or fails
    */
   public Exit write(Path folder, TextStyle style, Page.Paper paper, Consumer<WrittenFiles> each) {
-    Exit exit = put(folder.resolve("cut-list.csv"), CutListCsv.bytes(list), each);
+    Exit exit = put(folder.resolve("cut-list.csv"), CutListCsv.bytes(list, style.unit()), each);
     if (exit != Exit.FITS) {
       return exit;
     }

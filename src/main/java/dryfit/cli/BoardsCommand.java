@@ -90,16 +90,20 @@ final class BoardsCommand implements Callable<Integer> {
     Chair built = ((OpenChair.Ready) opened).chair();
     PlanBoards boards = PlanBoards.of(built, wood.over(built.design(), spec.commandLine()));
     TextStyle style = style(built.design());
+    // First, so that a list that scrolls by does not hide that nothing was written.
+    Exit written = to == null ? Exit.FITS : write(boards, style);
+    if (written != Exit.FITS) {
+      return written.code();
+    }
     if (form != null && form.json) {
       screen.print(CutListJson.bytes(built, boards.list(), boards.layout()));
     } else if (form != null && form.csv) {
-      screen.print(CutListCsv.bytes(boards.list()));
+      screen.print(CutListCsv.bytes(boards.list(), style.unit()));
     } else {
       screen.out().print(CutListText.of(built, boards.list(), style));
       boards.layout().ifPresent(layout -> screen.out().print("\n" + BoardText.of(layout, style)));
     }
-    Exit written = to == null ? Exit.FITS : write(boards, style);
-    return (written == Exit.FITS ? boards.exit() : written).code();
+    return boards.exit().code();
   }
 
   private Exit write(PlanBoards boards, TextStyle style) {

@@ -77,13 +77,18 @@ final class JigsCommand implements Callable<Integer> {
     }
     Path folder = to != null ? to : FileNames.folder(built.design()).resolve("jigs");
     return new MakeJigs(folder, chair.kernel.kernel())
-        .make(built, joint, Optional.ofNullable(kind), this::tell)
+        .make(built, joint, Optional.ofNullable(kind), told -> tell(told, new ProgressBar(screen)))
         .code();
   }
 
-  private void tell(MakeJigs.Told told) {
+  private void tell(MakeJigs.Told told, ProgressBar bar) {
+    if (told instanceof MakeJigs.Told.Done done) {
+      bar.show(done.jigs(), done.of());
+      return;
+    }
+    bar.clear();
     if (told instanceof MakeJigs.Told.NotMade none) {
-      screen.out().println(none.name() + ": not made: " + none.because());
+      screen.out().println(none.name() + ": no jig here, because " + none.because());
     } else if (told instanceof MakeJigs.Told.NotProved bad) {
       screen
           .err()

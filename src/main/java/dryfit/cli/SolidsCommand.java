@@ -1,5 +1,6 @@
 package dryfit.cli;
 
+import dryfit.app.Exit;
 import dryfit.app.FileNames;
 import dryfit.app.OpenChair;
 import dryfit.app.SolidFormat;
@@ -76,9 +77,22 @@ final class SolidsCommand implements Callable<Integer> {
     }
     var built = ((OpenChair.Ready) opened).chair();
     Path folder = to != null ? to : FileNames.folder(built.design());
-    return new WriteSolids(folder, inPlace, ascii ? SolidFormat.STL_TEXT : format)
-        .write(built, this::tell)
-        .code();
+    ProgressBar bar = new ProgressBar(screen);
+    // A file for each part, and one for the chair.
+    int files = built.parts().size() + 1;
+    int[] done = {0};
+    bar.show(0, files);
+    Exit exit =
+        new WriteSolids(folder, inPlace, ascii ? SolidFormat.STL_TEXT : format)
+            .write(
+                built,
+                result -> {
+                  bar.clear();
+                  tell(result);
+                  bar.show(++done[0], files);
+                });
+    bar.clear();
+    return exit.code();
   }
 
   private void tell(WrittenFiles result) {

@@ -80,9 +80,7 @@ final class SweepCommand implements Callable<Integer> {
     Design accepted = ((Reading.Accepted<Design>) design).value();
     Sweep.Plan plan = plan(accepted);
     Sweep sweep = SweepChair.of(document, plan, KernelChoice.USUAL, progress(plan));
-    if (screen.terminal()) {
-      screen.err().print("\r\u001b[K");
-    }
+    new ProgressBar(screen).clear();
     TextStyle usual = TextStyle.of(accepted.unit());
     if (json) {
       screen.print(SweepOut.json(sweep));
@@ -102,11 +100,17 @@ final class SweepCommand implements Callable<Integer> {
     }
   }
 
-  /** On a terminal, one line that counts; nothing where no one is watching. */
+  /**
+   * On a terminal, a bar, and then a line that counts what is tried between; nothing where no one
+   * is watching.
+   */
   private IntConsumer progress(Sweep.Plan plan) {
     long steps = Sweeping.values(plan);
+    ProgressBar bar = new ProgressBar(screen);
     return n -> {
-      if (screen.terminal()) {
+      if (n < steps) {
+        bar.show(n, (int) steps);
+      } else if (screen.terminal()) {
         String of = n <= steps ? n + " of " + steps : steps + ", and " + (n - steps) + " between";
         screen.err().print("\r\u001b[K" + of);
         screen.err().flush();

@@ -62,10 +62,11 @@ final class KindText {
       out.add(
           new Row(
               "order",
-              s.firstFrames()
-                  + " first: square to the face no more than "
+              "put "
+                  + s.firstFrames()
+                  + " together first: with this clearance only a tenon of up to "
                   + style.gap(s.squareEntry())
-                  + " would go in"));
+                  + " goes in square to the face"));
     } else {
       out.add(
           new Row(

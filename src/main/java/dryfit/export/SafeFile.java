@@ -1,7 +1,9 @@
 package dryfit.export;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -22,6 +24,7 @@ public final class SafeFile {
   /**
    * Writes beside {@code target}, reads back, checks, and moves into place. Missing folders are
    * made. On any failure the file beside it is removed and an older {@code target} stays as it was.
+   * A program that is told to end first ends the file it is at.
    *
    * @throws IOException if the disk does not take it
    * @throws UnsoundFile if {@code check} is not content
@@ -32,13 +35,33 @@ public final class SafeFile {
     // Not a temporary file of the system's: those would keep others from reading the result.
     long process = ProcessHandle.current().pid();
     Path beside = folder.resolve("." + target.getFileName() + "." + process + ".part");
-    try {
-      Files.write(beside, bytes);
-      check.look(Files.readAllBytes(beside));
-      move(beside, target);
-    } finally {
-      Files.deleteIfExists(beside);
+    try (Unbroken unbroken = Unbroken.begin()) {
+      unbroken.whole(
+          () -> {
+            try {
+              Files.write(beside, bytes);
+              check.look(Files.readAllBytes(beside));
+              move(beside, target);
+            } finally {
+              Files.deleteIfExists(beside);
+            }
+          });
+    } catch (FileSystemException e) {
+      throw named(e, beside, target);
     }
+  }
+
+  /** Nobody asked for the file beside, and its name would tell them nothing. */
+  private static FileSystemException named(FileSystemException e, Path beside, Path target) {
+    if (!beside.toString().equals(e.getFile())) {
+      return e;
+    }
+    FileSystemException told =
+        e instanceof AccessDeniedException
+            ? new AccessDeniedException(target.toString(), null, e.getReason())
+            : new FileSystemException(target.toString(), null, e.getReason());
+    told.initCause(e);
+    return told;
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -85,6 +85,23 @@ class MainTest {
   }
 
   @Test
+  void aListOfAnInchChairSpeaksInchesInASpreadsheetToo() {
+    Said said = run("boards", "models/orchard-side-chair.json", "--csv");
+    assertThat(said.out()).contains("finished length in,").doesNotContain(" mm,");
+    Said metric = run("boards", "models/orchard-side-chair.json", "--csv", "--units", "mm");
+    assertThat(metric.out()).contains("finished length mm,").doesNotContain(" in,");
+  }
+
+  @Test
+  void aFolderThatCannotBeIsRefusedBeforeAnyListIsPrinted() throws IOException {
+    Path file = Files.writeString(folder.resolve("here"), "a file");
+    Said said = run("boards", STOOL, "--to", file.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.out()).isEmpty();
+    assertThat(said.err()).contains("not written").doesNotContain(".part");
+  }
+
+  @Test
   void aPartThatIsNotInTheChairCannotBeGluedFirst() {
     Said said = run("assemble", STOOL, "--glued", "front-leg right, arm");
     assertThat(said.code()).isEqualTo(2);

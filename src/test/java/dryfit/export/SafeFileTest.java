@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -55,5 +56,16 @@ class SafeFileTest {
     Files.write(target, new byte[] {9});
     SafeFile.write(target, BYTES, readBack -> {});
     assertThat(target).hasBinaryContent(BYTES);
+  }
+
+  @Test
+  void aFailureNamesTheFileThatWasAskedFor() {
+    // Long enough that only the file beside it has too long a name.
+    Path target = folder.resolve("c".repeat(250) + ".bin");
+    assertThatThrownBy(() -> SafeFile.write(target, BYTES, readBack -> {}))
+        .isInstanceOf(FileSystemException.class)
+        .hasMessageContaining(target.toString())
+        .message()
+        .doesNotContain(".part");
   }
 }

@@ -28,6 +28,9 @@ final class Cradle {
   /** A clamp pulls at most so far off square to the face under the caul, radians. */
   private static final double CLAMP_LEANS = Math.toRadians(35);
 
+  /** A face that looks along the part by more than this is its end: cosine. */
+  private static final double ENDS = 0.7;
+
   private final JigSite site;
   private final JigKind kind;
   private final Vec3 down;
@@ -80,8 +83,8 @@ final class Cradle {
     Box near = new Box(new Vec3(-half - 1, -90, -200), new Vec3(half + 1, 90, 60));
     LocalWood wood = LocalWood.of(part, rough, near);
     Convex hull = wood.hull();
-    double x0 = Math.max(-half, -hull.reach(Vec3.RIGHT.negated()));
-    double x1 = Math.min(half, hull.reach(Vec3.RIGHT));
+    double x0 = -Math.min(half, end(wood, Vec3.RIGHT.negated()));
+    double x1 = Math.min(half, end(wood, Vec3.RIGHT));
     if (x1 - x0 < 25) {
       throw new NoJig("there is too little of the part to lie on");
     }
@@ -94,18 +97,33 @@ final class Cradle {
     double tall = hull.reach(Vec3.UP) - lowest;
     double top = highEnd + Math.min(12, 0.34 * Math.max(6, tall - (highEnd - lowest)));
     double bottom = lowest - BASE;
-    double y0 = -Math.min(hull.reach(Vec3.BACK.negated()) + WALL, PAD / 2 + 20);
-    double y1 = Math.min(hull.reach(Vec3.BACK) + WALL, PAD / 2 + 20);
+    double y0 = -side(hull, Vec3.BACK.negated(), x0, x1);
+    double y1 = side(hull, Vec3.BACK, x0, x1);
     Frame bed = new Frame(rough.place(new Vec3(0, 0, bottom)), rough.x(), rough.y(), rough.z());
     JigShape shape = new JigShape(bed);
     double height = top - bottom;
     shape.add(new Box(new Vec3(x0, y0, 0), new Vec3(x1, y1, height)));
     LocalWood there =
         LocalWood.of(part, bed, new Box(new Vec3(x0 - 1, -90, -1), new Vec3(x1 + 1, 90, 260)));
+    Plane lies = there.facing(Vec3.UP.negated());
+    boolean face = there.areaIn(lies) >= Seat.LEAST_REST;
+    if (!face && there.areaTowards(Vec3.UP.negated()) < Seat.LEAST_REST) {
+      throw new NoJig(
+          kind == JigKind.CAUL
+              ? "the part is hollow behind the joint: clamp over an offcut sawn to its curve"
+              : "the part is hollow under it and would rock: bore with the angle guide, or lay the"
+                  + " part on an offcut sawn to its curve");
+    }
     shape.cut(there.swept(400));
     List<String> words = words();
     letters(shape, words, x0, x1, y0, y1, height);
     String name = site.name(kind, "");
+    JigPiece piece = shape.piece(name, site.kernel(), site.printing().relief());
+    if (!PrintRules.of(piece.mesh(), site.printing()).faults(site.printing()).isEmpty()) {
+      throw new NoJig(
+          "beside the edge of the part a wall would be left that is too thin to print: "
+              + (kind == JigKind.CAUL ? "clamp over a flat offcut" : "bore with the angle guide"));
+    }
     return new Jig(
         kind,
         name,
@@ -113,8 +131,8 @@ final class Cradle {
         site.number(),
         site.hand(),
         words,
-        List.of(shape.piece(name, site.kernel(), site.printing().relief())),
-        List.of(bed.place(there.facing(Vec3.UP.negated()))),
+        List.of(piece),
+        face ? List.of(bed.place(lies)) : List.of(),
         List.of(new Plane(down, down.dot(bed.origin()))),
         List.of(),
         List.of(note(x0, x1)));
@@ -143,14 +161,49 @@ final class Cradle {
             x1);
   }
 
+  /**
+   * How far out the block goes: to a wall beside the wood, or, under a part that is wider than a
+   * cradle, to where there is wood all along, so that no sliver of a wall is left.
+   */
+  private static double side(Convex hull, Vec3 out, double x0, double x1) {
+    double most = PAD / 2 + 20;
+    if (hull.reach(out) + WALL <= most) {
+      return hull.reach(out) + WALL;
+    }
+    double least = most;
+    for (double x : new double[] {x0, x1}) {
+      least = Math.min(least, slice(hull, x).map(c -> c.reach(out)).orElse(most) - 0.5);
+    }
+    return least;
+  }
+
+  /** How far the wood goes in full along the part: a slanting end counts from where it begins. */
+  private static double end(LocalWood wood, Vec3 out) {
+    if (!wood.endsTowards(out)) {
+      return wood.hull().reach(out);
+    }
+    double least = wood.hull().reach(out);
+    for (Plane p : wood.hull().planes()) {
+      if (p.normal().dot(out) > ENDS) {
+        for (Vec3 corner : wood.faceIn(p).orElse(List.of())) {
+          least = Math.min(least, corner.dot(out));
+        }
+      }
+    }
+    return least;
+  }
+
+  /** What stands within half a millimetre of a place along the part. */
+  private static Optional<Convex> slice(Convex hull, double x) {
+    return hull.clipped(new Plane(Vec3.RIGHT, x + 0.5))
+        .flatMap(c -> c.clipped(new Plane(Vec3.RIGHT.negated(), 0.5 - x)));
+  }
+
   /** How high the underside of the wood is at the end of the jig where it is higher. */
   private static double highEnd(Convex hull, double x0, double x1) {
     double most = Double.NEGATIVE_INFINITY;
     for (double x : new double[] {x0 + 1, x1 - 1}) {
-      Optional<Convex> slice =
-          hull.clipped(new Plane(Vec3.RIGHT, x + 0.5))
-              .flatMap(c -> c.clipped(new Plane(Vec3.RIGHT.negated(), 0.5 - x)));
-      most = Math.max(most, slice.map(c -> -c.reach(Vec3.UP.negated())).orElse(most));
+      most = Math.max(most, slice(hull, x).map(c -> -c.reach(Vec3.UP.negated())).orElse(most));
     }
     return most;
   }

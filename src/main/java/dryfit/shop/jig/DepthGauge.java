@@ -8,6 +8,7 @@ import dryfit.geometry.Frame;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -20,6 +21,9 @@ final class DepthGauge {
   private static final double MOST_THICK = 10;
   private static final double BAR = 18;
   private static final double ARM = 14;
+
+  /** Face that has to be left beside the hole, on one side at least, for the bar to lie on, mm. */
+  private static final double LEAST_BESIDE = 4;
 
   private DepthGauge() {}
 
@@ -45,14 +49,14 @@ final class DepthGauge {
       throw new NoJig("the hole is too narrow for a tongue of two printed lines");
     }
     Vec3 middle = middle(hole, thick, wide, entry, site);
-    double bottom = hole.reach(entry);
+    Plane bottom = floor(hole, entry);
     // x along the tongue, y across it, z its thickness.
     Frame bed = Frame.of(middle.minus(thick.times(tongueThick / 2)), entry.negated(), wide);
     if (bed.z().dot(thick) < 0) {
       bed = Frame.of(middle.plus(thick.times(tongueThick / 2)), entry.negated(), wide);
     }
     JigShape shape = new JigShape(bed);
-    double deep = bottom - middle.dot(entry);
+    double deep = bottom.along(middle, entry);
     List<String> words =
         site.letters(
             site.mortised(),
@@ -62,7 +66,7 @@ final class DepthGauge {
             JigSite.upWord(bed.z()));
     double half =
         Math.max(
-            tongueWide / 2 + ARM,
+            (site.isRound() ? tongueWide : w) / 2 + ARM,
             (Engraving.leastWidth(words, Engraving.mostLines(BAR - 3)) + 19) / 2);
     Plane mouth = site.joint().mouth();
     double reach = 2 * half + tongueThick;
@@ -72,14 +76,26 @@ final class DepthGauge {
             site.mortised(),
             on,
             new Box(new Vec3(-20, -reach, -reach), new Vec3(40, reach, reach)));
-    // On a round part the bar lies on what stands highest, which is a line and no face.
-    boolean flat = !JigSite.isRound(site.mortised()) && wood.faceIn(on.local(mouth)).isPresent();
+    List<Vec3> ends = List.of(on.local(hole.extreme(wide)), on.local(hole.extreme(wide.negated())));
+    if (beside(wood.hull().points(), ends, on.localDirection(wide)) < LEAST_BESIDE) {
+      throw new NoJig(
+          "its hole runs out at both sides, and the bar would lie on nothing: set its depth with a"
+              + " marking gauge from the face");
+    }
+    // On a round or curved part the bar lies on what stands highest, which is a line and no face.
+    boolean flat =
+        !JigSite.isRound(site.mortised())
+            && beside(wood.faceIn(on.local(mouth)).orElse(List.of()), ends, on.localDirection(wide))
+                >= LEAST_BESIDE;
     Plane face = shape.local(mouth.moved(flat ? 0 : wood.hull().reach(Vec3.RIGHT)).flipped());
     double lean = Math.tan(site.joint().lean());
     double slope = half * lean + tongueThick * lean + 1;
     shape.add(new Box(new Vec3(-slope, -half, 0), new Vec3(BAR + slope, half, tongueThick)), face);
     shape.add(
-        new Box(new Vec3(-deep, -tongueWide / 2, 0), new Vec3(BAR, tongueWide / 2, tongueThick)));
+        new Box(
+            new Vec3(-deep - tongueWide, -tongueWide / 2, 0),
+            new Vec3(BAR, tongueWide / 2, tongueThick)),
+        shape.local(bottom));
     Vec3 up = JigSite.upOn(bed.z());
     Vec3 arrow = bed.localDirection(up);
     Engraving.arrow(
@@ -102,7 +118,7 @@ final class DepthGauge {
     if (!part.solid().rays().placed(part.frame()).inside(tip.plus(entry.times(0.5)))) {
       throw new NoJig("its hole runs into another and has no bottom there");
     }
-    Plane floor = Plane.through(tip, entry.negated());
+    Plane floor = bottom.flipped();
     return new Jig(
         JigKind.DEPTH_GAUGE,
         name,
@@ -119,6 +135,23 @@ final class DepthGauge {
                 Locale.ROOT,
                 "the tongue is %.2f mm along the hole, measured in its middle",
                 deep)));
+  }
+
+  /** How far places go beyond the ends of the hole, on the side where they go farther. */
+  private static double beside(List<Vec3> places, List<Vec3> ends, Vec3 wide) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (Vec3 p : places) {
+      most = Math.max(most, p.dot(wide) - ends.get(0).dot(wide));
+      most = Math.max(most, ends.get(1).dot(wide) - p.dot(wide));
+    }
+    return most;
+  }
+
+  /** The bottom of the hole: square to the way in, or along the face of a part that is housed. */
+  private static Plane floor(Convex hole, Vec3 entry) {
+    return hole.planes().stream()
+        .max(Comparator.comparingDouble(p -> p.normal().dot(entry)))
+        .orElseThrow();
   }
 
   private static Vec3 middle(Convex hole, Vec3 thick, Vec3 wide, Vec3 entry, JigSite site) {

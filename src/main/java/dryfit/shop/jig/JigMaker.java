@@ -100,14 +100,20 @@ public final class JigMaker {
    * comes once.
    */
   public void make(List<Wanted> wanted, Consumer<Made> each) {
+    recipes(wanted).forEach(recipe -> each.accept(recipe.make()));
+  }
+
+  /** How many jigs {@link #make} tells of. */
+  public int count(List<Wanted> wanted) {
+    return recipes(wanted).size();
+  }
+
+  private List<Recipe> recipes(List<Wanted> wanted) {
     Set<String> known = new LinkedHashSet<>();
-    for (Wanted w : wanted) {
-      for (Recipe recipe : recipes(w)) {
-        if (known.add(recipe.name)) {
-          each.accept(recipe.make());
-        }
-      }
-    }
+    return wanted.stream()
+        .flatMap(w -> recipes(w).stream())
+        .filter(recipe -> known.add(recipe.name))
+        .toList();
   }
 
   /** One jig to make, and its name. */

@@ -14,17 +14,22 @@ import java.util.Optional;
 /**
  * The wood of a part near a jig, before its mortises, as one convex solid: what lies within all
  * planes of its faces that have all of it on one side. Where it is convex that is the wood itself;
- * a hollow is bridged, for a jig rests on what stands highest.
+ * a hollow is bridged by a plane along the jig, for a jig rests on what stands highest.
  */
 final class LocalWood {
   /** Planes whose normals differ by less than this are one, as those of facets of one face. */
   private static final double SAME_WAY = 1e-5;
 
+  /** A face that looks further than this from a direction is not the side towards it: cosine. */
+  private static final double OTHER_SIDE = 0.8;
+
+  private final List<Convex> cells;
   private final Convex hull;
   private final List<Plane> planes;
   private final Box within;
 
-  private LocalWood(Convex hull, List<Plane> planes, Box within) {
+  private LocalWood(List<Convex> cells, Convex hull, List<Plane> planes, Box within) {
+    this.cells = List.copyOf(cells);
     this.hull = hull;
     this.planes = List.copyOf(planes);
     this.within = within;
@@ -56,7 +61,39 @@ final class LocalWood {
         }
       }
     }
-    return new LocalWood(clipped(around, planes), planes, within);
+    for (Vec3 side : List.of(Vec3.BACK, Vec3.BACK.negated(), Vec3.UP, Vec3.UP.negated())) {
+      bridge(side, points, planes).ifPresent(planes::add);
+    }
+    return new LocalWood(near, clipped(around, planes), planes, within);
+  }
+
+  /**
+   * The plane over a hollow side: along x it lies on the two places between which the middle of the
+   * jig is. None where a face of the wood, or the end of the box, looks that way already.
+   */
+  private static Optional<Plane> bridge(Vec3 side, List<Vec3> points, List<Plane> planes) {
+    // The first six are those of the box.
+    boolean faced = planes.stream().skip(6).anyMatch(p -> p.normal().dot(side) > OTHER_SIDE);
+    if (faced) {
+      return Optional.empty();
+    }
+    List<Vec3> left = points.stream().filter(p -> p.x() < 0).toList();
+    List<Vec3> right = points.stream().filter(p -> p.x() > 0).toList();
+    Plane best = null;
+    for (Vec3 a : left) {
+      for (Vec3 b : right) {
+        Vec3 along = b.minus(a).across(side.cross(Vec3.RIGHT));
+        if (along.length() < 10) {
+          continue;
+        }
+        Vec3 n = side.across(along.unit()).unit();
+        Plane p = Plane.through(a, n);
+        if (supports(p, points) && (best == null || n.dot(side) > best.normal().dot(side))) {
+          best = p;
+        }
+      }
+    }
+    return Optional.ofNullable(best);
   }
 
   private static boolean supports(Plane plane, List<Vec3> points) {
@@ -113,6 +150,37 @@ final class LocalWood {
       }
     }
     return Optional.empty();
+  }
+
+  /** The area of wood that really lies in a plane with its face, mm2. */
+  double areaIn(Plane plane) {
+    double sum = 0;
+    for (Convex cell : cells) {
+      int[][] faces = cell.faces();
+      for (int f = 0; f < faces.length; f++) {
+        if (same(cell.plane(f), plane)) {
+          sum += area(cell, faces[f]);
+        }
+      }
+    }
+    return sum;
+  }
+
+  private static double area(Convex cell, int[] loop) {
+    Vec3 twice = Vec3.ZERO;
+    Vec3 o = cell.point(loop[0]);
+    for (int i = 1; i + 1 < loop.length; i++) {
+      twice = twice.plus(cell.point(loop[i]).minus(o).cross(cell.point(loop[i + 1]).minus(o)));
+    }
+    return twice.length() / 2;
+  }
+
+  /** The area of wood that lies in those faces that look to a side, mm2. */
+  double areaTowards(Vec3 side) {
+    return hull.planes().stream()
+        .filter(p -> p.normal().dot(side) > OTHER_SIDE)
+        .mapToDouble(this::areaIn)
+        .sum();
   }
 
   /** The face that looks most nearly in a direction. */

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param fence the face along the edge that its fence lies against; empty if there is none
  * @param side on which side of the middle the fence is, along y: 1 or -1
  * @param drop how far fence or saddle reach past the mouth
+ * @param fenced whether the fence has a face to lie against, and not only lines of a curved edge
  */
 record Seat(
     double high,
@@ -28,13 +29,17 @@ record Seat(
     Optional<List<Vec3>> flat,
     Optional<Plane> fence,
     int side,
-    double drop) {
+    double drop,
+    boolean fenced) {
 
   /** How far a fence reaches down the edge, mm (common practice, no source). */
   private static final double FENCE_DROP = 12;
 
   /** A fence may lean from the square of the face as far as this: sine. */
   private static final double FENCE_LEANS = 0.5;
+
+  /** Less wood than this in a plane is no face to rest on, mm2 (common practice, no source). */
+  static final double LEAST_REST = 120;
 
   static Seat of(Part part, Frame bed, double high, double halfLength, double halfHole) {
     double far = 90;
@@ -50,16 +55,20 @@ record Seat(
                         && face.stream().mapToDouble(Vec3::y).min().orElse(0) < -halfHole - 2);
     double thick = wood.hull().reach(Vec3.UP) - high;
     if (flat.isEmpty()) {
-      return new Seat(high, wood, flat, Optional.empty(), 1, Math.min(12, 0.34 * thick));
+      return new Seat(high, wood, flat, Optional.empty(), 1, Math.min(12, 0.34 * thick), false);
     }
+    double drop = Math.min(FENCE_DROP, 0.6 * thick);
+    // Only what the fence reaches counts: below it a rail may stand out under its rebate.
+    LocalWood edges =
+        LocalWood.of(part, bed, new Box(within.low(), new Vec3(halfLength, far, high + drop)));
     int best = 0;
     Plane fence = null;
     double most = Double.NEGATIVE_INFINITY;
     for (int s : new int[] {1, -1}) {
       Vec3 out = Vec3.BACK.times(s);
-      Plane p = wood.facing(out);
+      Plane p = edges.facing(out);
       boolean good =
-          wood.endsTowards(out)
+          edges.endsTowards(out)
               && p.normal().dot(out) > Math.sqrt(1 - FENCE_LEANS * FENCE_LEANS)
               && Math.abs(p.normal().x()) < 0.25;
       double outside = outside(bed, p);
@@ -75,7 +84,8 @@ record Seat(
         flat,
         Optional.ofNullable(fence),
         best == 0 ? 1 : best,
-        Math.min(FENCE_DROP, 0.6 * thick));
+        drop,
+        fence != null && isWide(edges, fence));
   }
 
   /** How much a face looks to the outside and the front of the chair, where makers work from. */
@@ -89,12 +99,15 @@ record Seat(
   List<Plane> rests() {
     List<Plane> out = new ArrayList<>();
     flat.ifPresent(f -> out.add(new Plane(Vec3.UP.negated(), -high)));
-    // Against a curved edge the fence touches along a line, and there is no face to touch.
-    fence.filter(this::isWide).ifPresent(out::add);
+    // Against a curved edge the fence touches along lines, and there is no face to touch.
+    fence.filter(f -> fenced).ifPresent(out::add);
     return out;
   }
 
-  private boolean isWide(Plane face) {
+  private static boolean isWide(LocalWood wood, Plane face) {
+    if (wood.areaIn(face) < LEAST_REST) {
+      return false;
+    }
     List<Vec3> corners = wood.faceIn(face).orElse(List.of());
     double low = corners.stream().mapToDouble(Vec3::x).min().orElse(0);
     double most = corners.stream().mapToDouble(Vec3::x).max().orElse(0);

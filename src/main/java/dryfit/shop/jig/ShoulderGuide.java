@@ -34,6 +34,10 @@ final class ShoulderGuide {
         || site.joint().plan().shoulder() != JointPlan.Shoulder.FLAT) {
       throw new NoJig("it has no flat shoulder across the end of a part");
     }
+    if (site.joint().plan().kind() == JointPlan.Kind.HOUSING) {
+      throw new NoJig(
+          "the whole end goes in and has no shoulder: mark its end from the housing, and saw to it");
+    }
     // Away from the end, so that x runs from the shoulder into the part.
     Vec3 in = n.dot(length) > 0 ? length : length.negated();
     Frame own = part.frameNear(site.joint().at());
@@ -53,8 +57,12 @@ final class ShoulderGuide {
     if (pa.normal().dot(la) < 0.98
         || pb.normal().dot(lb) < 0.9
         || wood.faceIn(pa).orElse(List.of()).stream().mapToDouble(Vec3::x).max().orElse(0)
-            < LONG * 0.6) {
-      throw new NoJig("the part has no flat face and edge beside its shoulder");
+            < LONG * 0.6
+        || wood.areaIn(pa) < Seat.LEAST_REST
+        || wood.areaIn(pb) < Seat.LEAST_REST) {
+      throw new NoJig(
+          "the part has no flat face and edge beside its shoulder: knife the shoulder round from"
+              + " the bevel setter or the drawing, and saw to the knife line");
     }
     Plane fa = rough.place(pa);
     Plane fb = rough.place(pb);

@@ -193,4 +193,101 @@ class JigProofTest {
     double planned = stick.guides().get(1).offset() + stick.guides().get(0).offset();
     assertThat(high - low).isCloseTo(planned, within(0.01));
   }
+
+  @Test
+  void aGuideOfOneHandDoesNotAgreeWithTheMortiseOfTheOtherHoweverItIsTurned() {
+    int tried = 0;
+    for (Jig jig : ofLeaning) {
+      if (jig.kind() != JigKind.ANGLE_GUIDE || !jig.name().endsWith("right")) {
+        continue;
+      }
+      Jig twin = one(ofLeaning, jig.name().replace("right", "left"));
+      // The mirrored place has a left-handed frame; a thing of plastic can be put there turned
+      // round, or with its fence against the other edge.
+      Frame on = jig.pieces().get(0).on();
+      Vec3 at = mirrored(on.origin());
+      Vec3 x = mirrored(on.x());
+      Vec3 y = mirrored(on.y());
+      Vec3 z = mirrored(on.z());
+      for (Frame wrong :
+          List.of(new Frame(at, x.negated(), y, z), new Frame(at, x, y.negated(), z))) {
+        Jig there = onTheOtherHand(jig, twin, wrong);
+        assertThat(JigProof.of(leaning, there).holds()).as(jig.name()).isFalse();
+        tried++;
+      }
+      assertThat(jig.letters()).contains("FRONT-LEG RIGHT").doesNotContain("FRONT-LEG LEFT");
+      assertThat(twin.letters()).contains("FRONT-LEG LEFT").doesNotContain("FRONT-LEG RIGHT");
+    }
+    assertThat(tried).isEqualTo(4);
+  }
+
+  private static Vec3 mirrored(Vec3 p) {
+    return new Vec3(-p.x(), p.y(), p.z());
+  }
+
+  private static Jig onTheOtherHand(Jig jig, Jig twin, Frame on) {
+    JigPiece piece = jig.pieces().get(0);
+    return new Jig(
+        jig.kind(),
+        jig.name(),
+        twin.part(),
+        twin.joint(),
+        jig.hand(),
+        jig.letters(),
+        List.of(new JigPiece(piece.name(), piece.mesh(), piece.cells(), on)),
+        twin.rests(),
+        twin.guides(),
+        twin.bores(),
+        jig.notes());
+  }
+
+  @Test
+  void aJigThatServesOneHandOnlyIsMarkedWithIt() {
+    for (Jig jig : ofLeaning) {
+      boolean handed = jig.name().endsWith("right") || jig.name().endsWith("left");
+      String letters = String.join(" ", jig.letters());
+      assertThat(handed).as(jig.name()).isTrue();
+      assertThat(letters.contains("RIGHT") ^ letters.contains("LEFT") || letters.contains("BOTH"))
+          .as(jig.name())
+          .isTrue();
+    }
+  }
+
+  @Test
+  void onACurvedRailTheFenceOfAGuideLiesAlongItsHollowAndIsProved() {
+    Jig jig =
+        one(
+            jigs(leaning, "crest rail to leg", Optional.of(JigKind.ANGLE_GUIDE)),
+            "angle-guide drill, crest rail to leg, right");
+    assertThat(JigProof.of(leaning, jig).faults()).isEmpty();
+    assertThat(jig.rests()).hasSize(1);
+  }
+
+  @Test
+  void theTongueOfADepthGaugeEndsOnTheFloorOfAHousingThatFollowsALeaningFace() {
+    Jig jig =
+        one(
+            jigs(leaning, "arm to back leg", Optional.of(JigKind.DEPTH_GAUGE)),
+            "depth-gauge, arm to back leg, right");
+    assertThat(JigProof.of(leaning, jig).faults()).isEmpty();
+    assertThat(jig.rests().get(0).normal())
+        .isEqualTo(leaning.joints().get(jig.joint()).mouth().normal());
+  }
+
+  @Test
+  void whereNoJigCanSitTheMakerIsToldWhatToDoInstead() {
+    List<String> told = new ArrayList<>();
+    JigMaker maker = new JigMaker(leaning, KERNEL);
+    for (JigKind kind : List.of(JigKind.SHOULDER_GUIDE, JigKind.CRADLE)) {
+      maker.make(
+          maker.wanted("arm to back leg", Optional.of(kind)),
+          made -> {
+            if (made instanceof JigMaker.Made.Without without) {
+              told.add(without.because());
+            }
+          });
+    }
+    assertThat(told).anyMatch(because -> because.contains("the whole end goes in"));
+    assertThat(told).allMatch(because -> because.contains(":"));
+  }
 }
