@@ -32,9 +32,7 @@ public final class Exporting {
   private final TextStyle style;
   private final Kernel kernel;
 
-  /**
-   * What can be written. For another set: a value here, and its line in {@link #fill}.
-   */
+  /** What can be written. For another set: a value here, and its line in {@link #fill}. */
   public enum What {
     SOLIDS("solids as STL", "each part lying down, and the chair put together"),
     NAMED_SOLIDS("solids as 3MF", "the same, with names and a unit"),
@@ -156,8 +154,7 @@ public final class Exporting {
   private WrittenFiles comparison(Path to) {
     List<String> all = new ArrayList<>(document.variants());
     all.add(0, Design.AS_DRAWN);
-    byte[] page =
-        ComparePage.bytes(CompareChairs.of(document, all, new Shelf(kernel)), style);
+    byte[] page = ComparePage.bytes(CompareChairs.of(document, all, new Shelf(kernel)), style);
     return WrittenFiles.of(to.resolve("compared.html"), page);
   }
 

@@ -40,8 +40,23 @@ public record Design(
   /** The same design, its lengths told in another unit than the document's. */
   public Design toldIn(LengthUnit other) {
     return new Design(
-        file, name, about, other, labels, variant, timber, fit, dimensions, parts, joints, waived,
-        measured, jigs, limits, boards, printing);
+        file,
+        name,
+        about,
+        other,
+        labels,
+        variant,
+        timber,
+        fit,
+        dimensions,
+        parts,
+        joints,
+        waived,
+        measured,
+        jigs,
+        limits,
+        boards,
+        printing);
   }
 
   public Design {

@@ -83,7 +83,8 @@ final class ChairView extends Pane {
     setMinSize(0, 0);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleText("The chair. Arrow keys turn it, with Shift they slide it, plus and minus bring it nearer and"
+    setAccessibleText(
+        "The chair. Arrow keys turn it, with Shift they slide it, plus and minus bring it nearer and"
             + " away, Home shows all of it, Enter takes up the part in the middle.");
     name.getStyleClass().add("part-name");
     name.setMouseTransparent(true);
@@ -187,7 +188,15 @@ final class ChairView extends Pane {
         points.add(mesh.point(i));
       }
     }
+    ScaleFigure.room(look.get().scale(), shown.bounds()).ifPresent(points::addAll);
     return points;
+  }
+
+  /** Stands back as far as it takes to see all, looking from where it looks now. */
+  void seeAll() {
+    if (shown != null && getWidth() > 1) {
+      flight.to(orbit.get().fitting(points(), getWidth() / getHeight(), SHARE));
+    }
   }
 
   /** Goes to a plain view, the whole chair in the picture. */

@@ -94,7 +94,9 @@ final class ChairWindow {
     bench.setTop(header);
     middle = middle();
     over = new StackPane(middle, notice, question, sheet);
-    over.getChildren().stream().skip(1).forEach(n -> StackPane.setMargin(n, new Insets(64, 12, 12, 12)));
+    over.getChildren().stream()
+        .skip(1)
+        .forEach(n -> StackPane.setMargin(n, new Insets(64, 12, 12, 12)));
     StackPane.setAlignment(question, Pos.TOP_CENTER);
     StackPane.setAlignment(notice, Pos.TOP_CENTER);
     StackPane.setAlignment(sheet, Pos.TOP_CENTER);

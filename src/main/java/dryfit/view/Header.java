@@ -139,8 +139,7 @@ final class Header extends VBox {
     List<String> names = new ArrayList<>();
     names.add(Design.AS_DRAWN);
     names.addAll(shown.document().variants());
-    List<String> there =
-        pills().stream().map(ToggleButton::getText).toList();
+    List<String> there = pills().stream().map(ToggleButton::getText).toList();
     if (!there.equals(names)) {
       variants.getChildren().clear();
       for (String variant : names) {

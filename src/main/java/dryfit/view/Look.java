@@ -28,7 +28,15 @@ record Look(
     Optional<List<Cutaway>> cut,
     Scale scale) {
   static final Look PLAIN =
-      new Look(Set.of(), Optional.empty(), Set.of(), false, false, List.of(), Optional.empty(), new Scale.None());
+      new Look(
+          Set.of(),
+          Optional.empty(),
+          Set.of(),
+          false,
+          false,
+          List.of(),
+          Optional.empty(),
+          new Scale.None());
 
   Look {
     chosen = java.util.Collections.unmodifiableSet(new TreeSet<>(chosen));
@@ -36,7 +44,8 @@ record Look(
   }
 
   Look choosing(List<String> parts) {
-    return new Look(new TreeSet<>(parts), hovered, hidden, seeThrough, fadeOthers, moved, cut, scale);
+    return new Look(
+        new TreeSet<>(parts), hovered, hidden, seeThrough, fadeOthers, moved, cut, scale);
   }
 
   Look hovering(Optional<String> part) {

@@ -43,7 +43,8 @@ record PartShape(
 
   /** The same surface where the part stands now. */
   PartShape placed(Part part) {
-    return new PartShape(solid, part.frame(), part.plan().common().timber(), wood, creases, contour);
+    return new PartShape(
+        solid, part.frame(), part.plan().common().timber(), wood, creases, contour);
   }
 
   private static TriangleMesh wood(Inked inked, Part part) {

@@ -42,8 +42,7 @@ record Picked(String part, Frame frame, Vec3 at, boolean edge, Vec3 way) {
       }
     }
     if (nearest != null) {
-      return new Picked(
-          part.label(), frame, frame.place(nearest), true, frame.turn(along));
+      return new Picked(part.label(), frame, frame.place(nearest), true, frame.turn(along));
     }
     int[] corners = mesh.triangles();
     Vec3 a = mesh.point(corners[3 * face]);

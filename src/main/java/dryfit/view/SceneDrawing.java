@@ -63,7 +63,8 @@ final class SceneDrawing implements Drawing {
     AmbientLight everywhere = new AmbientLight(Color.color(0.70, 0.66, 0.62));
     DirectionalLight sky = new DirectionalLight(Color.color(0.14, 0.14, 0.14));
     sky.setDirection(new javafx.geometry.Point3D(0.1, 0.1, -1));
-    Group all = new Group(everywhere, sky, key, camera, floor, scale, ink, wood, over.node(), clashes);
+    Group all =
+        new Group(everywhere, sky, key, camera, floor, scale, ink, wood, over.node(), clashes);
     scene = new SubScene(all, 10, 10, true, SceneAntialiasing.BALANCED);
     scene.setCamera(camera);
     scene.setFill(Color.TRANSPARENT);

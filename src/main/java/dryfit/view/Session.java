@@ -267,11 +267,7 @@ final class Session {
    * @param answer told nothing if the document takes it, otherwise why it does not
    */
   void waive(
-      String check,
-      String joint,
-      String part,
-      String because,
-      Consumer<Optional<String>> answer) {
+      String check, String joint, String part, String because, Consumer<Optional<String>> answer) {
     change(d -> d.waive(check, joint, part, because), answer);
   }
 
@@ -280,8 +276,7 @@ final class Session {
     change(d -> d.addVariant(name, ""), answer);
   }
 
-  private void change(
-      Function<Draft, Reading<Document>> how, Consumer<Optional<String>> answer) {
+  private void change(Function<Draft, Reading<Document>> how, Consumer<Optional<String>> answer) {
     wish(
         () -> {
           if (draft == null) {
@@ -384,7 +379,8 @@ final class Session {
     wish(
         "look",
         () -> {
-          Optional<OnDisk> there = Optional.ofNullable(draft).flatMap(Draft::look).map(l -> l.now());
+          Optional<OnDisk> there =
+              Optional.ofNullable(draft).flatMap(Draft::look).map(l -> l.now());
           there.ifPresent(now -> Platform.runLater(() -> onDisk.set(now)));
           return false;
         });

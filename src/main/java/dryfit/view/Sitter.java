@@ -29,8 +29,7 @@ record Sitter(
     double shoulders) {
   static final String SOURCE = "ANSUR II 2012, medians, without shoes";
 
-  static final Sitter WOMAN =
-      new Sitter("a woman", 1626, 510, 387, 483, 589, 857, 233, 397, 450);
+  static final Sitter WOMAN = new Sitter("a woman", 1626, 510, 387, 483, 589, 857, 233, 397, 450);
 
   static final Sitter MAN = new Sitter("a man", 1755, 553, 430, 502, 617, 918, 246, 378, 509);
 }

@@ -146,9 +146,7 @@ final class WriteSheet extends VBox {
       String of = all.isPresent() ? " of " + all.getAsInt() : "";
       how.setText("Writing " + what.word() + ": " + done + of + (done == 1 ? " file" : " files"));
       bar.setProgress(
-          all.isPresent()
-              ? (double) done / all.getAsInt()
-              : ProgressBar.INDETERMINATE_PROGRESS);
+          all.isPresent() ? (double) done / all.getAsInt() : ProgressBar.INDETERMINATE_PROGRESS);
     }
   }
 

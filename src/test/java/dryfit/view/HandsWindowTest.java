@@ -52,8 +52,7 @@ class HandsWindowTest {
   private int set;
 
   /** One set of touches on the chair: where each finger is, and what it just did. */
-  private void touch(
-      EventType<TouchEvent> type, TouchPoint.State state, double... xy) {
+  private void touch(EventType<TouchEvent> type, TouchPoint.State state, double... xy) {
     OnScreen.ask(
         () -> {
           ChairView chair = screen.window.chair();
@@ -66,8 +65,7 @@ class HandsWindowTest {
           for (TouchPoint point : points) {
             Event.fireEvent(
                 chair,
-                new TouchEvent(
-                    chair, chair, type, point, points, set, false, false, false, false));
+                new TouchEvent(chair, chair, type, point, points, set, false, false, false, false));
           }
           return null;
         });
@@ -105,8 +103,20 @@ class HandsWindowTest {
           Event.fireEvent(
               chair,
               new ZoomEvent(
-                  ZoomEvent.ZOOM, 300, 250, 0, 0, false, false, false, false, false, false, 0.5,
-                  0.5, new PickResult(chair, 300, 250)));
+                  ZoomEvent.ZOOM,
+                  300,
+                  250,
+                  0,
+                  0,
+                  false,
+                  false,
+                  false,
+                  false,
+                  false,
+                  false,
+                  0.5,
+                  0.5,
+                  new PickResult(chair, 300, 250)));
           return null;
         });
     assertThat(screen.orbit().distance()).isCloseTo(2 * far, within(1e-6));

@@ -22,7 +22,9 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
-/** What a maker does at the bench beside turning the chair: accept, vary, measure, compare sizes. */
+/**
+ * What a maker does at the bench beside turning the chair: accept, vary, measure, compare sizes.
+ */
 @ExtendWith(ApplicationExtension.class)
 class MakerWindowTest {
   private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
