@@ -188,7 +188,15 @@ final class ChairView extends Pane {
         points.add(mesh.point(i));
       }
     }
+    ScaleFigure.room(look.get().scale(), shown.bounds()).ifPresent(points::addAll);
     return points;
+  }
+
+  /** Stands back as far as it takes to see all, looking from where it looks now. */
+  void seeAll() {
+    if (shown != null && getWidth() > 1) {
+      flight.to(orbit.get().fitting(points(), getWidth() / getHeight(), SHARE));
+    }
   }
 
   /** Goes to a plain view, the whole chair in the picture. */

@@ -5,6 +5,7 @@ import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Point3D;
 import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
@@ -39,6 +40,20 @@ final class ScaleFigure {
       return sitter(sits.sitter(), chair);
     }
     return scale instanceof Scale.Rule rule ? List.of(rule(rule.unit(), chair)) : List.of();
+  }
+
+  /** The farthest places of what stands beside the chair. */
+  static Optional<List<Vec3>> room(Scale scale, Box chair) {
+    if (scale instanceof Scale.Sits sits) {
+      Sitter s = sits.sitter();
+      double x = chair.high().x() + ASIDE + s.shoulders();
+      double y = chair.middle().y() - s.toKnee() / 2 - ASIDE;
+      return Optional.of(List.of(new Vec3(x, y, 0), new Vec3(x, y, s.hollow() + s.sitting())));
+    }
+    double x = chair.low().x() - ASIDE;
+    return scale instanceof Scale.Rule
+        ? Optional.of(List.of(new Vec3(x, chair.low().y(), 0)))
+        : Optional.empty();
   }
 
   /** Thicknesses of limbs and the place of the neck are invented; heights and lengths are not. */

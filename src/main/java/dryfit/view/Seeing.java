@@ -78,6 +78,7 @@ final class Seeing {
   private void scaled(ToggleButton other) {
     other.setSelected(false);
     beside();
+    chair.seeAll();
   }
 
   private void beside() {

@@ -2,8 +2,7 @@ package dryfit.view;
 
 import dryfit.app.OnDisk;
 import java.util.Optional;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -11,8 +10,10 @@ import java.util.concurrent.TimeUnit;
  * once for each way the file stands, not every second.
  */
 final class Watch implements AutoCloseable {
+  private static final long BETWEEN = 1000; // milliseconds
+
   private final Runnable moved;
-  private final ScheduledExecutorService clock;
+  private final CountDownLatch end = new CountDownLatch(1);
   private Optional<OnDisk.Look> over = Optional.empty();
   private Optional<OnDisk> told = Optional.empty();
 
@@ -21,14 +22,24 @@ final class Watch implements AutoCloseable {
    */
   Watch(Runnable moved) {
     this.moved = moved;
-    clock =
-        Executors.newSingleThreadScheduledExecutor(
-            task -> {
-              Thread thread = new Thread(task, "watching the file");
-              thread.setDaemon(true);
-              return thread;
-            });
-    clock.scheduleWithFixedDelay(this::look, 1, 1, TimeUnit.SECONDS);
+    Thread thread = new Thread(this::work, "watching the file");
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private void work() {
+    while (rest()) {
+      look();
+    }
+  }
+
+  /** Waits for the next look; false at the end. */
+  private boolean rest() {
+    try {
+      return !end.await(BETWEEN, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      return false;
+    }
   }
 
   /** What to look at from now on. */
@@ -63,6 +74,6 @@ final class Watch implements AutoCloseable {
 
   @Override
   public void close() {
-    clock.shutdownNow();
+    end.countDown();
   }
 }

@@ -49,10 +49,6 @@ class HandsWindowTest {
     screen.close();
   }
 
-  private static String text(FxRobot robot, String query) {
-    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
-  }
-
   private int set;
 
   /** One set of touches on the chair: where each finger is, and what it just did. */

@@ -2,6 +2,7 @@ package dryfit.export.picture;
 
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import java.util.Arrays;
 
 /**
@@ -35,7 +36,9 @@ public final class Contour {
     int a = 3 * surface.edges[4 * edge + 2];
     int b = 3 * surface.edges[4 * edge + 3];
     double[] n = surface.faceNormals;
-    return n[a] == n[b] && n[a + 1] == n[b + 1] && n[a + 2] == n[b + 2];
+    Vec3 one = new Vec3(n[a], n[a + 1], n[a + 2]);
+    Vec3 other = new Vec3(n[b], n[b + 1], n[b + 2]);
+    return one.cross(other).length() <= Tolerances.nearlyParallel();
   }
 
   /** Whether there is nothing curved, and so never an outline. */

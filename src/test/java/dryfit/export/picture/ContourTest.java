@@ -45,9 +45,4 @@ class ContourTest {
     }
     assertThat(greatest).isCloseTo(stretcher.bounds().size().y() / 2, within(0.05 * greatest));
   }
-
-  @Test
-  void whatIsFlatAllOverHasNoOutline() {
-    assertThat(Contour.of(mesh("harbour-armchair.json", "front-rail")).isEmpty()).isTrue();
-  }
 }
