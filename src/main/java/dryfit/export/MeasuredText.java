@@ -88,8 +88,12 @@ public final class MeasuredText {
             + style.gap(held.measured())
             + " of it; left to explain: "
             + style.gap(held.unexplained()));
-    held.suspects().stream().limit(SUSPECTS).forEach(this::suspect);
-    int more = held.suspects().size() - SUSPECTS;
+    List<Suspect> first = held.suspects().stream().limit(SUSPECTS).toList();
+    List<Suspect> rest = held.suspects().stream().skip(SUSPECTS).toList();
+    first.forEach(this::suspect);
+    // What was measured is told even where it closes the gap: it is part of the sum above.
+    rest.stream().filter(Suspect::measured).forEach(this::suspect);
+    long more = rest.stream().filter(s -> !s.measured()).count();
     if (more > 0) {
       line("  ", "    ", "and " + more + " more that could make less, all in --json");
     }
