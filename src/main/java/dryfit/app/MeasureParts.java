@@ -1,10 +1,12 @@
 package dryfit.app;
 
+import dryfit.build.Chair;
 import dryfit.document.Document;
 import dryfit.document.DocumentReader;
 import dryfit.document.DocumentWriter;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
+import dryfit.fit.loop.Afterwards;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,15 +19,24 @@ public final class MeasureParts {
   /**
    * A measurement as the maker gives it.
    *
-   * @param joint whether {@code of} is a joint, otherwise a part
+   * @param subject the key of what {@code of} is: part, joint or frame
+   * @param hand which of a pair of joints, or null
+   * @param at which edge of a shoulder, or null
    * @param value with its unit, such as {@code 17.6 mm}
    * @param on the day, year-month-day
    */
-  public record Noted(boolean joint, String of, String what, String value, String on) {
+  public record Noted(
+      String subject, String of, String what, String hand, String at, String value, String on) {
     String json() {
       List<String> members = new ArrayList<>();
-      members.add(quoted(joint ? "joint" : "part") + ": " + quoted(of));
+      members.add(quoted(subject) + ": " + quoted(of));
       members.add(quoted("what") + ": " + quoted(what));
+      if (hand != null) {
+        members.add(quoted("hand") + ": " + quoted(hand));
+      }
+      if (at != null) {
+        members.add(quoted("at") + ": " + quoted(at));
+      }
       members.add(quoted("value") + ": " + quoted(value));
       members.add(quoted("on") + ": " + quoted(on));
       return "{ " + String.join(", ", members) + " }";
@@ -34,6 +45,11 @@ public final class MeasureParts {
     private static String quoted(String text) {
       return "\"" + text.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
+  }
+
+  /** What follows from all measurements of a chair. */
+  public static Afterwards afterwards(Chair chair) {
+    return Afterwards.of(chair);
   }
 
   /**

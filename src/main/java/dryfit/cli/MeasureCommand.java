@@ -8,16 +8,19 @@ import dryfit.app.OpenChair;
 import dryfit.build.Chair;
 import dryfit.document.Design;
 import dryfit.document.Problem;
+import dryfit.export.MeasuredJson;
 import dryfit.export.MeasuredText;
 import dryfit.export.TextStyle;
-import dryfit.fit.AsMeasured;
 import dryfit.fit.PlannedSizes;
+import dryfit.fit.loop.Afterwards;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -28,7 +31,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "measure",
     description = {
-      "Hold what was measured on real parts against the plan, and tell what to do about it.",
+      "Hold what was measured on real parts against the plan, and tell what to do about it:",
+      "what later parts to make otherwise, which made parts are at odds and what can be trimmed,",
+      "and who may hold a shoulder open.",
       "With --value, add a measurement to the document first."
     },
     footer = {
@@ -36,7 +41,9 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  measure my-chair.json",
       "  measure my-chair.json --joint 'side rail to front leg' --what 'tenon thickness' \\",
-      "    --value '7.6 mm' --on 2026-03-02"
+      "    --value '7.6 mm' --on 2026-03-02",
+      "  measure my-chair.json --joint 'side rail to front leg' --hand left \\",
+      "    --what 'shoulder gap' --at top --value '0.8 mm' --on 2026-03-09"
     })
 final class MeasureCommand implements Callable<Integer> {
   private final Screen screen;
@@ -52,19 +59,42 @@ final class MeasureCommand implements Callable<Integer> {
   @Option(names = "--joint", paramLabel = "NAME", description = "or the joint")
   private String joint;
 
+  @Option(names = "--frame", paramLabel = "NAME", description = "or the frame: seat, front, back")
+  private String frame;
+
   @Option(
       names = "--what",
       paramLabel = "SIZE",
       description =
           "of a part: length, width, thickness, shoulder to shoulder; of a joint: tenon thickness,"
-              + " mortise thickness, tenon length, mortise depth")
+              + " mortise thickness, tenon length, mortise depth, lean along, lean across, proud,"
+              + " shoulder gap; of a frame: diagonal from the left, diagonal from the right")
   private String what;
 
-  @Option(names = "--value", paramLabel = "LENGTH", description = "with its unit: '17.6 mm'")
+  @Option(
+      names = "--hand",
+      paramLabel = "HAND",
+      description = "which of a pair of joints: left, right; both, if you do not say")
+  private String hand;
+
+  @Option(
+      names = "--at",
+      paramLabel = "EDGE",
+      description =
+          "where a shoulder gap is: top, bottom, front, back, outside, inside; else middle")
+  private String at;
+
+  @Option(
+      names = "--value",
+      paramLabel = "VALUE",
+      description = "with its unit: '17.6 mm', '0.5 deg'")
   private String value;
 
   @Option(names = "--on", paramLabel = "DATE", description = "the day: 2026-03-02")
   private String on;
+
+  @Option(names = "--json", description = "as JSON, always in millimetres and degrees")
+  private boolean json;
 
   MeasureCommand(Screen screen) {
     this.screen = screen;
@@ -72,28 +102,38 @@ final class MeasureCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (value != null || part != null || joint != null || what != null || on != null) {
+    boolean adds =
+        Stream.of(value, part, joint, frame, what, hand, at, on).anyMatch(Objects::nonNull);
+    if (adds) {
       List<Problem> problems = added();
       if (!problems.isEmpty()) {
-        return screen.refused(problems, Exit.REFUSED);
+        return screen.refused(problems, Exit.REFUSED, json);
       }
     }
     OpenChair.Opened opened = OpenChair.open(file, Design.AS_DRAWN, KernelChoice.USUAL.kernel());
     if (opened instanceof OpenChair.Refused refused) {
-      return screen.refused(refused.problems(), refused.exit());
+      return screen.refused(refused.problems(), refused.exit(), json);
     }
     Chair chair = ((OpenChair.Ready) opened).chair();
-    TextStyle usual = TextStyle.of(chair.design().unit());
-    TextStyle style = new TextStyle(usual.unit(), usual.denominator(), true, screen.terminal());
-    screen.out().print(MeasuredText.of(AsMeasured.of(chair), style));
+    Afterwards after = MeasureParts.afterwards(chair);
+    if (json) {
+      screen.print(MeasuredJson.of(after));
+    } else {
+      TextStyle usual = TextStyle.of(chair.design().unit());
+      TextStyle style = new TextStyle(usual.unit(), usual.denominator(), false, screen.terminal());
+      screen.out().print(MeasuredText.of(after, style));
+    }
     return Exit.FITS.code();
   }
 
   private List<Problem> added() {
-    if (value == null || what == null || on == null || (part == null) == (joint == null)) {
+    if (value == null
+        || what == null
+        || on == null
+        || Stream.of(part, joint, frame).filter(Objects::nonNull).count() != 1) {
       throw new ParameterException(
           spec.commandLine(),
-          "a measurement needs --part or --joint, --what, --value and --on, the day");
+          "a measurement needs --part, --joint or --frame, --what, --value and --on, the day");
     }
     try {
       LocalDate.parse(on);
@@ -101,15 +141,19 @@ final class MeasureCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--on is a day such as 2026-03-02, not '" + on + "'", e);
     }
-    boolean ofJoint = joint != null;
-    List<String> known = ofJoint ? PlannedSizes.OF_A_JOINT : PlannedSizes.OF_A_PART;
+    List<String> known =
+        joint != null
+            ? PlannedSizes.OF_A_JOINT
+            : part != null ? PlannedSizes.OF_A_PART : PlannedSizes.OF_A_FRAME;
     if (!known.contains(what)) {
       throw new ParameterException(
           spec.commandLine(),
           "--what is one of " + String.join(", ", known) + ", not '" + what + "'");
     }
     try {
-      return MeasureParts.add(file, new Noted(ofJoint, ofJoint ? joint : part, what, value, on));
+      String subject = joint != null ? "joint" : part != null ? "part" : "frame";
+      String of = joint != null ? joint : part != null ? part : frame;
+      return MeasureParts.add(file, new Noted(subject, of, what, hand, at, value, on));
     } catch (IOException e) {
       throw new ParameterException(
           spec.commandLine(), file + " cannot be written: " + e.getMessage(), e);

@@ -14,7 +14,7 @@ import java.util.List;
  * @param limits what the maker wants measures held against, where that is not the usual
  * @param boards the wood that the parts are cut from
  * @param printing what jigs are made with
- * @param accuracy how far off the maker's cuts may be, where a dimension says nothing of its own
+ * @param accuracy how far off the maker's cuts may be
  */
 public record Design(
     String file,
@@ -138,7 +138,6 @@ public record Design(
    * @param from least allowed value, NaN if none
    * @param to greatest allowed value, NaN if none
    * @param step step of a slider, NaN if none
-   * @param accuracy how far off either way it may come out, NaN if it does not say
    */
   public record Dimension(
       String name,
@@ -148,7 +147,6 @@ public record Design(
       double from,
       double to,
       double step,
-      double accuracy,
       String pointer) {}
 
   /**

@@ -15,8 +15,7 @@ import java.util.Set;
  * before it, works them out, and holds each against its range.
  */
 final class Dimensions {
-  private static final List<String> KEYS =
-      List.of("value", "from", "to", "step", "accuracy", "kind", "note");
+  private static final List<String> KEYS = List.of("value", "from", "to", "step", "kind", "note");
   private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
 
   static {
@@ -177,11 +176,6 @@ final class Dimensions {
             from,
             to,
             step,
-            entry
-                .fields()
-                .flatMap(fields -> fields.node("accuracy"))
-                .map(node -> accuracy(node, kind, numbers, problems))
-                .orElse(Double.NaN),
             entry.value().pointer()));
   }
 

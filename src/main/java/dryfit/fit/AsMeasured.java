@@ -22,9 +22,9 @@ public final class AsMeasured {
   private final Chair chair;
   private final PlannedSizes plan;
 
-  private AsMeasured(Chair chair) {
+  private AsMeasured(Chair chair, PlannedSizes plan) {
     this.chair = chair;
-    this.plan = new PlannedSizes(chair);
+    this.plan = plan;
   }
 
   /**
@@ -53,8 +53,8 @@ public final class AsMeasured {
   }
 
   /** Every measurement of the document, in its order. */
-  public static List<Told> of(Chair chair) {
-    AsMeasured all = new AsMeasured(chair);
+  public static List<Told> of(Chair chair, PlannedSizes plan) {
+    AsMeasured all = new AsMeasured(chair, plan);
     return chair.design().measured().stream().map(all::told).toList();
   }
 

@@ -92,4 +92,28 @@ class MeasureCommandTest {
   void withoutAnyMeasurementThereIsNothingToTell() {
     assertThat(run().out()).isEqualTo("NOTHING MEASURED\n");
   }
+
+  @Test
+  void aGapAtOneEdgeOfOneHandIsFollowedRoundItsFrameInTextAndInJson() {
+    Said said =
+        run(
+            "--joint",
+            "front rail to leg",
+            "--hand",
+            "left",
+            "--what",
+            "shoulder gap",
+            "--at",
+            "top",
+            "--value",
+            "0.8 mm",
+            "--on",
+            "2026-03-09");
+    assertThat(said.code()).isZero();
+    assertThat(said.out())
+        .contains("WHO HOLDS OPEN front rail to leg, left, at the top, by 0.80 mm")
+        .contains("left to explain: 0.80 mm");
+    assertThat(run("--json").out())
+        .contains("\"format\" : \"dryfit-measured/1\"", "\"unexplained\" : 0.8");
+  }
 }

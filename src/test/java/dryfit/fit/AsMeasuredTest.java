@@ -3,6 +3,7 @@ package dryfit.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dryfit.build.Chair;
 import dryfit.fit.AsMeasured.Told;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,8 @@ class AsMeasuredTest {
 
   private static List<Told> told(String... measured) {
     String list = String.join(", ", measured);
-    return AsMeasured.of(Fitted.of(STOOL.replace("MEASURED", list)).chair());
+    Chair chair = Fitted.of(STOOL.replace("MEASURED", list)).chair();
+    return AsMeasured.of(chair, new PlannedSizes(chair));
   }
 
   private static String part(String name, String what, double value) {

@@ -68,7 +68,7 @@ public final class Causes {
 
   private void ofPart(int p, List<Cause> all) {
     Part part = chair.parts().get(p);
-    length(p).ifPresent(c -> all.add(new Cause(part.label(), BETWEEN, false, c, longer(part))));
+    length(p).ifPresent(c -> all.add(new Cause(part.label(), BETWEEN, false, c, longer(p))));
     section(p, "width", part.frame().y(), all);
     section(p, "thickness", part.frame().z(), all);
   }
@@ -92,7 +92,8 @@ public final class Causes {
     return joint(i).atStart() ? along.negated() : along;
   }
 
-  private OptionalDouble longer(Part part) {
+  private OptionalDouble longer(int p) {
+    Part part = chair.parts().get(p);
     OptionalDouble between = off(part, BETWEEN);
     if (between.isPresent()) {
       return between;
@@ -105,7 +106,7 @@ public final class Causes {
     double tenons =
         ties.stream()
             .map(this::joint)
-            .filter(j -> chair.parts().get(j.tenoned()) == part)
+            .filter(j -> j.tenoned() == p)
             .mapToDouble(j -> off(j, "tenon length", "").orElse(0))
             .sum();
     return OptionalDouble.of(over.getAsDouble() - tenons);

@@ -175,17 +175,11 @@ public record Remade(
         Joint j = chair.joints().get(i);
         Vec3[] ways = Slack.ways(causes.out(i));
         for (int k = 1; k < 3; k++) {
-          String view = view(ways[k]);
-          String turn = "shoulder at " + j.label() + ", seen " + view;
-          add(part, turn, true, OptionalDouble.empty(), slack.turned(i, ways[k]), changes);
-          String place = "tenon at " + j.label() + ", moved " + towards(ways[k]);
-          add(
-              part,
-              place,
-              false,
-              OptionalDouble.empty(),
-              slack.apart(i, ways[k].negated()),
-              changes);
+          // The part stands off its seat; what is cut at its end has to go the other way.
+          double[] turned = negated(slack.turned(i, ways[k]));
+          turn(part, "shoulder at " + j.label(), ways[k], turned, changes);
+          double[] moved = negated(slack.apart(i, ways[k]));
+          place(part, "tenon at " + j.label(), ways[k], moved, changes);
         }
       }
       for (int i : Causes.ties(chair)) {
@@ -193,13 +187,30 @@ public record Remade(
         if (j.mortised() == p && made.contains(j.tenoned())) {
           Vec3[] ways = Slack.ways(j.mouth().normal());
           for (int k = 1; k < 3; k++) {
-            String turn = "mortise of " + j.label() + ", seen " + view(ways[k]);
-            add(part, turn, true, OptionalDouble.empty(), slack.turned(i, ways[k]), changes);
-            String place = "mortise of " + j.label() + ", moved " + towards(ways[k]);
-            add(part, place, false, OptionalDouble.empty(), slack.apart(i, ways[k]), changes);
+            String what = "mortise of " + j.label();
+            turn(part, what, ways[k], slack.turned(i, ways[k]), changes);
+            place(part, what, ways[k], slack.apart(i, ways[k]), changes);
           }
         }
       }
+    }
+
+    private static double[] negated(double[] shares) {
+      return Arrays.stream(shares).map(s -> -s).toArray();
+    }
+
+    private void turn(Part part, String what, Vec3 axis, double[] shares, List<Change> changes) {
+      boolean positive = Arrays.stream(shares).sum() > 0;
+      Vec3 about = positive ? axis : axis.negated();
+      double[] by = positive ? shares : negated(shares);
+      add(part, what + ", " + sense(about), true, OptionalDouble.empty(), by, changes);
+    }
+
+    private void place(Part part, String what, Vec3 way, double[] shares, List<Change> changes) {
+      boolean positive = Arrays.stream(shares).sum() > 0;
+      Vec3 to = positive ? way : way.negated();
+      double[] by = positive ? shares : negated(shares);
+      add(part, what + ", moved " + towards(to), false, OptionalDouble.empty(), by, changes);
     }
 
     private void add(
@@ -227,8 +238,16 @@ public record Remade(
       return all;
     }
 
-    private static String view(Vec3 axis) {
-      return near(axis, "from the side", "from the front", "from above");
+    /** Which way something turns about an axis, seen from where a maker looks at it. */
+    private static String sense(Vec3 axis) {
+      String view = near(axis, "from the right", "from the front", "from above");
+      // From the front one looks along y, from the other two against the axis.
+      double towardsViewer =
+          near(axis, "x", "y", "z").equals("y")
+              ? -axis.y()
+              : (near(axis, "x", "y", "z").equals("x") ? axis.x() : axis.z());
+      return (towardsViewer > 0 ? "turned against the clock seen " : "turned with the clock seen ")
+          + view;
     }
 
     private static String towards(Vec3 way) {
