@@ -23,13 +23,12 @@ import org.junit.jupiter.api.io.TempDir;
 class BookInBrowserTest {
   private static final String PICTURE = "document.querySelector('canvas').toDataURL()";
 
-  @TempDir Path folder;
   private Chairs stool;
   private Path file;
   private Browser browser;
 
   @BeforeAll
-  void start() throws Exception {
+  void start(@TempDir Path folder) throws Exception {
     stool = Chairs.of("kiln-stool");
     Book book = BookMaker.forPhone(stool.report(), stool.order(), stool.style());
     file = folder.resolve("stool.html");

@@ -85,7 +85,7 @@ class BookPagesTest {
   void everyJointHasItsPage() {
     List<JointText.Joints> told = JointText.told(harbour.report(), harbour.style());
     for (JointText.Joints joint : told) {
-      assertThat(pagesOf(joint.told().title()))
+      assertThat(pagesOf(JointSheets.title(joint)))
           .as(joint.told().title())
           .contains("across the cheeks", "across the edges");
     }
