@@ -86,9 +86,7 @@ final class SheetsCommand implements Callable<Integer> {
     MakeBook maker = new MakeBook(style, paper != null ? paper : Papers.usual(built.design()));
     MakeBook.Format form = form();
     Path path =
-        to != null
-            ? to
-            : FileNames.folder(built.design()).resolve("bench-book." + form.word());
+        to != null ? to : FileNames.folder(built.design()).resolve("bench-book." + form.word());
     WrittenFiles written = maker.write(fit.report(), form, path);
     if (written instanceof WrittenFiles.Failed failed) {
       screen.notWritten(failed);

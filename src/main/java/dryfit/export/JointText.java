@@ -36,8 +36,8 @@ public final class JointText {
   public record Joints(JointFit fit, boolean both, Told told) {}
 
   /**
-   * All joints of a fit with every side by itself, those of a pair once if their main
-   * figures are alike: then as the first of them is.
+   * All joints of a fit with every side by itself, those of a pair once if their main figures are
+   * alike: then as the first of them is.
    */
   public static List<Joints> told(FitReport report, TextStyle style) {
     JointText full = new JointText(report.chair(), style, true);

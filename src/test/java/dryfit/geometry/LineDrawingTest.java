@@ -49,7 +49,8 @@ class LineDrawingTest {
 
   @Test
   void aLineThatRunsBehindSomethingIsCutWhereItGoesOutOfSight() {
-    // A low board with a post on it: the board's far edge is hidden where the post stands before it.
+    // A low board with a post on it: the board's far edge is hidden where the post stands before
+    // it.
     Csg both = box(0, 0, 0, 100, 20, 10).plus(List.of(box(40, -5, 0, 60, 15, 50)));
     Frame front = Frame.of(Vec3.ZERO, Vec3.RIGHT, Vec3.UP);
     List<LineDrawing.Line> lines = lines(both, front);

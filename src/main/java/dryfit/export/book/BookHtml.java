@@ -12,9 +12,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * The book as one page that needs nothing else: it says itself that nothing may be fetched. Reads on
- * a telephone, by day and by night; the chair turns under the finger, and without script there is
- * a picture of it.
+ * The book as one page that needs nothing else: it says itself that nothing may be fetched. Reads
+ * on a telephone, by day and by night; the chair turns under the finger, and without script there
+ * is a picture of it.
  */
 public final class BookHtml {
   private static final String HINT = "Turn it with a finger, two make it larger; touch a part.";
@@ -88,8 +88,7 @@ public final class BookHtml {
         "<canvas tabindex=\"0\" role=\"img\" aria-label=\"the chair; arrow keys turn it\">"
             + "</canvas><output></output><div class=\"views\">");
     for (View view : View.values()) {
-      line(
-          "<button type=\"button\" value=\"" + view.word() + "\">" + view.word() + "</button>");
+      line("<button type=\"button\" value=\"" + view.word() + "\">" + view.word() + "</button>");
     }
     line("</div></div>");
   }
@@ -167,7 +166,9 @@ public final class BookHtml {
     boolean named = table.head().stream().anyMatch(h -> !h.isEmpty());
     if (named) {
       StringBuilder head = new StringBuilder("<thead><tr>");
-      table.head().forEach(h -> head.append("<th scope=\"col\">").append(escaped(h)).append("</th>"));
+      table
+          .head()
+          .forEach(h -> head.append("<th scope=\"col\">").append(escaped(h)).append("</th>"));
       head.append(table.box() ? "<th scope=\"col\">found</th>" : "");
       line(head + "</tr></thead>");
     }
@@ -177,10 +178,7 @@ public final class BookHtml {
       for (String cell : cells) {
         row.append("<td>").append(escaped(cell).replace("\n", "<br>")).append("</td>");
       }
-      row.append(
-          table.box()
-              ? "<td><input inputmode=\"decimal\" aria-label=\"found\"></td>"
-              : "");
+      row.append(table.box() ? "<td><input inputmode=\"decimal\" aria-label=\"found\"></td>" : "");
       line(row + "</tr>");
     }
     line("</tbody></table></div>");

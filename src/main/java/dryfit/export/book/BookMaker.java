@@ -77,7 +77,8 @@ public final class BookMaker {
     if (!uprights.isEmpty()) {
       out.add(
           new Sheet(
-              "How the upright parts lean", told(CoverSheets.hands(report.chair().design()), uprights)));
+              "How the upright parts lean",
+              told(CoverSheets.hands(report.chair().design()), uprights)));
     }
     List<Told> told = SettingsText.told(settings, style);
     if (!told.isEmpty()) {

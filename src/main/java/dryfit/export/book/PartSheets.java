@@ -78,11 +78,11 @@ final class PartSheets {
     List<Block> views = new ArrayList<>(drawings);
     views.add(
         new Text(
-                "Numbers run from the reference end along the part, and from "
-                    + from(setout, sides)
-                    + " across it, in "
-                    + (style.inches() ? "inches" : "millimetres")
-                    + ". A letter names the joint."));
+            "Numbers run from the reference end along the part, and from "
+                + from(setout, sides)
+                + " across it, in "
+                + (style.inches() ? "inches" : "millimetres")
+                + ". A letter names the joint."));
     double high = drawings.stream().mapToDouble(Block.Drawing::height).sum();
     boolean ownPage = high > room.height() - BESIDES;
     if (!ownPage) {
@@ -153,7 +153,12 @@ final class PartSheets {
             f -> {
               String face = sides.nearest(part.frame().turn(f));
               String later = setout.isCutAway(width) ? " of the squared blank" : "";
-              return "from the " + face + " face" + later + " to the " + (face.equals(plus) ? minus : plus);
+              return "from the "
+                  + face
+                  + " face"
+                  + later
+                  + " to the "
+                  + (face.equals(plus) ? minus : plus);
             })
         .orElse("from the middle line to the " + minus + " (−) and the " + plus);
   }

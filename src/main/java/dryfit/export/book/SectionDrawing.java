@@ -70,8 +70,7 @@ final class SectionDrawing {
   /** One section, its lower left corner at the origin. */
   private record Part(double width, double height, List<Ink> ink) {
     void put(List<Ink> all, double x, double y) {
-      all.add(
-          new Ink.Window(new Vec2(x, y), new Vec2(x + width, y + height), new Vec2(x, y), ink));
+      all.add(new Ink.Window(new Vec2(x, y), new Vec2(x + width, y + height), new Vec2(x, y), ink));
     }
   }
 
@@ -97,8 +96,7 @@ final class SectionDrawing {
       Vec2 p = paper(section, gap.at(), scale);
       if (p.x() >= 0 && p.y() >= 0 && p.x() <= size.x() && p.y() <= size.y()) {
         String value = style.gap(gap.value());
-        ladder.add(
-            p.y(), p.x(), value.substring(0, value.lastIndexOf(' ')) + " " + gap.side());
+        ladder.add(p.y(), p.x(), value.substring(0, value.lastIndexOf(' ')) + " " + gap.side());
         dot(cut, p);
       }
     }
@@ -108,11 +106,7 @@ final class SectionDrawing {
     double width = Math.max(size.x() + ladder.depth(), 40) + 1;
     Vec2 at = new Vec2(0.2, bottom);
     List<Vec2> frame =
-        List.of(
-            at,
-            at.plus(new Vec2(size.x(), 0)),
-            at.plus(size),
-            at.plus(new Vec2(0, size.y())));
+        List.of(at, at.plus(new Vec2(size.x(), 0)), at.plus(size), at.plus(new Vec2(0, size.y())));
     List<Ink> numbers = new ArrayList<>();
     ladder.column(numbers, size.x());
     List<Ink> ink = new ArrayList<>();

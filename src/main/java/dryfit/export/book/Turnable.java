@@ -26,11 +26,7 @@ final class Turnable {
     for (Part part : chair.parts()) {
       parts.add(part(part));
     }
-    return "{\"hint\":"
-        + text(hint)
-        + ",\"parts\":[\n"
-        + String.join(",\n", parts)
-        + "]}";
+    return "{\"hint\":" + text(hint) + ",\"parts\":[\n" + String.join(",\n", parts) + "]}";
   }
 
   private static String part(Part part) {

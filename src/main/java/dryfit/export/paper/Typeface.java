@@ -55,7 +55,9 @@ public final class Typeface {
    * @param size of the type, mm
    */
   public static double width(String text, double size) {
-    return text.codePoints().mapToDouble(c -> c < PLAIN ? Widths.OF[c] : UNKNOWN).sum() / 1000 * size;
+    return text.codePoints().mapToDouble(c -> c < PLAIN ? Widths.OF[c] : UNKNOWN).sum()
+        / 1000
+        * size;
   }
 
   /**

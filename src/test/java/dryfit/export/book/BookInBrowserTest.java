@@ -162,8 +162,7 @@ class BookInBrowserTest {
   @Test
   void atNightThePaperIsDarkAndTheInkIsLight() throws Exception {
     Map<String, Object> dark =
-        Map.of(
-            "features", List.of(Map.of("name", "prefers-color-scheme", "value", "dark")));
+        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", "dark")));
     browser.send("Emulation.setEmulatedMedia", dark);
     browser.settle();
     String paper = browser.value("getComputedStyle(document.body).backgroundColor").asString();

@@ -27,7 +27,10 @@ import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** A headless Chromium, driven by its DevTools protocol. Fails, telling what to install, without one. */
+/**
+ * A headless Chromium, driven by its DevTools protocol. Fails, telling what to install, without
+ * one.
+ */
 final class Browser implements AutoCloseable {
   private static final long PATIENCE = 120; // s
 
@@ -70,7 +73,8 @@ final class Browser implements AutoCloseable {
                 URI.create(tab.get("webSocketDebuggerUrl").asString()),
                 new WebSocket.Listener() {
                   @Override
-                  public CompletionStage<?> onText(WebSocket from, CharSequence data, boolean last) {
+                  public CompletionStage<?> onText(
+                      WebSocket from, CharSequence data, boolean last) {
                     take(data, last);
                     from.request(1);
                     return null;

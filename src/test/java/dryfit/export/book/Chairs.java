@@ -18,8 +18,7 @@ record Chairs(FitReport report, Assembling order, TextStyle style) {
         OpenChair.open(
             Path.of("models", model + ".json"), Design.AS_DRAWN, KernelChoice.USUAL.kernel());
     Chair chair = ((OpenChair.Ready) opened).chair();
-    return new Chairs(
-        DryFit.of(chair), Assembling.of(chair), TextStyle.of(chair.design().unit()));
+    return new Chairs(DryFit.of(chair), Assembling.of(chair), TextStyle.of(chair.design().unit()));
   }
 
   Chair chair() {

@@ -12,10 +12,7 @@ class LadderTest {
   private static List<Ink.Words> numbers(Ladder ladder) {
     List<Ink> ink = new ArrayList<>();
     ladder.column(ink, 50);
-    return ink.stream()
-        .filter(Ink.Words.class::isInstance)
-        .map(Ink.Words.class::cast)
-        .toList();
+    return ink.stream().filter(Ink.Words.class::isInstance).map(Ink.Words.class::cast).toList();
   }
 
   @Test
