@@ -8,6 +8,7 @@ import dryfit.fit.PartSides;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Orientation;
@@ -150,6 +151,7 @@ final class Outlines {
           }
         }
       }
+      out.sort(Comparator.comparing(Stretch::side).thenComparingDouble(Stretch::from));
       return out;
     }
 
