@@ -108,7 +108,7 @@ final class Outlines {
       double high = part.blank().net().high().x();
       boolean shouldered = false;
       for (Joint joint : chair.joints()) {
-        boolean own = chair.parts().get(joint.tenoned()) == part;
+        boolean own = chair.parts().get(joint.tenoned()).label().equals(part.label());
         if (own && joint.plan().tenon().end() != JointPlan.End.MIDDLE) {
           double at = part.frame().local(joint.at()).x();
           low = joint.atStart() ? Math.max(low, at) : low;
