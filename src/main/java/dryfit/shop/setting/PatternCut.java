@@ -78,7 +78,7 @@ final class PatternCut {
     out.add(new Reading.Size("wood to cut through", thick, ""));
     boolean cuts = true;
     if (shank.isPresent()) {
-      cuts = passes(out, notes, Passes.of(thick, shank.get().cutter()), word);
+      cuts = passes(out, notes, Passes.of(thick, shank.get().cutter()));
     } else if (through.isPresent()) {
       out.add(new Reading.Count("passes", 1, "bearing at the tip, on the template below"));
     } else {
@@ -97,7 +97,7 @@ final class PatternCut {
   }
 
   /** Whether a router does it at all. */
-  private static boolean passes(List<Reading> out, List<String> notes, Passes passes, String word) {
+  private static boolean passes(List<Reading> out, List<String> notes, Passes passes) {
     int count = passes.all().size();
     if (count > MOST_PASSES) {
       out.add(new Reading.Said("passes", "none, too thick for these bits"));

@@ -38,7 +38,7 @@ class BookInBrowserTest {
 
   @AfterAll
   void stop() throws Exception {
-    browser.close();
+    browser.quit();
   }
 
   @BeforeEach

@@ -31,7 +31,7 @@ import tools.jackson.databind.json.JsonMapper;
  * A headless Chromium, driven by its DevTools protocol. Fails, telling what to install, without
  * one.
  */
-final class Browser implements AutoCloseable {
+final class Browser {
   private static final long PATIENCE = 120; // s
 
   private final JsonMapper json = JsonMapper.builder().build();
@@ -213,8 +213,8 @@ final class Browser implements AutoCloseable {
     send("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", points));
   }
 
-  @Override
-  public void close() throws Exception {
+  /** Ends it and takes its files away. */
+  void quit() throws Exception {
     socket.abort();
     process.destroy();
     if (!process.waitFor(20, TimeUnit.SECONDS)) {
