@@ -81,12 +81,11 @@ public final class SettingWords {
     return out;
   }
 
-  /** As both kinds of scale read it. */
+  /** As a scale reads it that shows 0 at square, and as one that shows 90. */
   static String onScale(BenchAngle angle) {
     return Angle.degrees(angle.offSquare())
-        + " where the scale reads 0 at square"
         + DOT
         + Angle.degrees(angle.fromLongEdge())
-        + " where 90";
+        + " where square reads 90";
   }
 }

@@ -7,6 +7,7 @@ import dryfit.shop.setting.Bench;
 import dryfit.shop.setting.Setting;
 import dryfit.shop.setting.Settings;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -119,7 +120,8 @@ public final class SettingsText {
         : chair.parts().get(s.part()).name();
   }
 
-  private Rows rows(String name, List<Setting> group) {
+  private Rows rows(String name, List<Setting> unsorted) {
+    List<Setting> group = unsorted.stream().sorted(Comparator.comparing(Setting::tool)).toList();
     Rows rows = new Rows(name);
     boolean[] done = new boolean[group.size()];
     for (int i = 0; i < done.length; i++) {

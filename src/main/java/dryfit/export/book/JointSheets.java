@@ -26,8 +26,13 @@ final class JointSheets {
       List<JointSection> sections = JointSection.of(chair, fit);
       blocks.add(SectionDrawing.of(sections, style, room.width(), room.height() - BESIDES));
       blocks.add(BookMaker.table(joint.told()));
-      out.add(new Sheet(joint.told().title(), blocks));
+      out.add(new Sheet(title(joint), blocks));
     }
     return out;
+  }
+
+  /** On paper one blank is as good as two. */
+  static String title(JointText.Joints joint) {
+    return joint.told().title().replace("  ", " ");
   }
 }

@@ -86,7 +86,10 @@ final class PartView {
     double[] columnReach = column.reach();
     double left = Math.max(0, -rowReach[0]);
     double down = Math.max(row.depth(), -columnReach[0]);
-    double right = Math.max(size.x() + column.depth(), rowReach[1]);
+    // Where the column comes down as far as the numbers of the row, it stands clear of them.
+    boolean deep = columnReach[0] < 1 - Ladder.RUN;
+    double base = deep ? Math.max(size.x(), rowReach[1] - Ladder.RUN) : size.x();
+    double right = Math.max(base + column.depth(), rowReach[1]);
     double up = Math.max(size.y(), columnReach[1]);
     double wide = left + right + GAP;
     List<String> words = Typeface.lines(caption, CAPTION, Math.max(wide - GAP, 24));
@@ -97,7 +100,7 @@ final class PartView {
             words.stream().mapToDouble(w -> Typeface.width(w, CAPTION)).max().orElse(0) + GAP);
     List<Ink> ink = new ArrayList<>();
     lines(ink, scale);
-    column.column(ink, size.x());
+    column.column(ink, base);
     row.row(ink, 0);
     double tall = down + up + captionHigh + GAP;
     List<Ink> out = new ArrayList<>();

@@ -17,8 +17,8 @@ public final class Typeface {
   /** Letters whose widths are looked up once. */
   private static final int PLAIN = 0x180;
 
-  /** Of the sizes's thousandth, for a sign that the font lacks. */
-  private static final double UNKNOWN = 556;
+  /** Taken for any other sign, thousandths of the size: a little more than most are wide. */
+  private static final double UNKNOWN = 600;
 
   private Typeface() {}
 
@@ -55,7 +55,9 @@ public final class Typeface {
    * @param size of the type, mm
    */
   public static double width(String text, double size) {
-    return text.codePoints().mapToDouble(c -> c < PLAIN ? Widths.OF[c] : 600).sum() / 1000 * size;
+    return text.codePoints().mapToDouble(c -> c < PLAIN ? Widths.OF[c] : UNKNOWN).sum()
+        / 1000
+        * size;
   }
 
   /**

@@ -19,6 +19,9 @@ final class Mortises {
   /** From so far below the bottom the wood beyond it is looked for, mm. */
   private static final double BELOW = 0.01;
 
+  /** Nobody sets a bevel to less than a quarter of a degree (no source). */
+  private static final double SET = Math.toRadians(0.25);
+
   private final Chair chair;
   private final Joint joint;
   private final JointFit fit;
@@ -44,9 +47,9 @@ final class Mortises {
     List<Reading> out = new ArrayList<>();
     MortiseAngles.Share along = mortise.along();
     MortiseAngles.Share across = mortise.across();
-    boolean compound = !along.angle().isSquare() && !across.angle().isSquare();
-    if (!compound) {
-      MortiseAngles.Share only = along.angle().isSquare() ? across : along;
+    if (!isCompound(mortise)) {
+      boolean crosswise = along.angle().offSquare() < across.angle().offSquare();
+      MortiseAngles.Share only = crosswise ? across : along;
       out.add(
           new Reading.Bevel(
               "bevel", mortise.lean(), "the face", "", "going in, towards the " + only.towards()));
@@ -62,7 +65,7 @@ final class Mortises {
     for (MortiseAngles.Share share : List.of(along, across)) {
       out.add(
           new Reading.Bevel(
-              share == along ? "or two bevels: one along the part" : "and one across it",
+              share.equals(along) ? "or two bevels: one along the part" : "and one across it",
               share.angle(),
               "the face",
               "",
@@ -71,13 +74,16 @@ final class Mortises {
     return out;
   }
 
+  private static boolean isCompound(MortiseAngles mortise) {
+    return mortise.along().angle().offSquare() >= SET
+        && mortise.across().angle().offSquare() >= SET;
+  }
+
   static List<String> leanNotes(MortiseAngles mortise) {
-    boolean compound = !mortise.along().angle().isSquare() && !mortise.across().angle().isSquare();
-    return compound
+    return isCompound(mortise)
         ? List.of(
-            "Draw the sight line through the middle of the hole, from "
-                + mortise.sight().from()
-                + ". Stand so that you look along it: the tool looks upright.")
+            "Draw the sight line through the middle of the hole. Looking along it, the tool"
+                + " looks upright.")
         : List.of();
   }
 

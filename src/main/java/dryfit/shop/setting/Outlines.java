@@ -8,6 +8,7 @@ import dryfit.fit.PartSides;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Orientation;
@@ -107,7 +108,7 @@ final class Outlines {
       double high = part.blank().net().high().x();
       boolean shouldered = false;
       for (Joint joint : chair.joints()) {
-        boolean own = chair.parts().get(joint.tenoned()) == part;
+        boolean own = chair.parts().get(joint.tenoned()).label().equals(part.label());
         if (own && joint.plan().tenon().end() != JointPlan.End.MIDDLE) {
           double at = part.frame().local(joint.at()).x();
           low = joint.atStart() ? Math.max(low, at) : low;
@@ -150,6 +151,7 @@ final class Outlines {
           }
         }
       }
+      out.sort(Comparator.comparing(Stretch::side).thenComparingDouble(Stretch::from));
       return out;
     }
 

@@ -21,11 +21,8 @@ import java.util.OptionalInt;
 
 /** What is set for one part, and for no one joint of it. */
 final class PartSettings {
-  /**
-   * A flat shoulder that stands open by less than this is not coped: gaps are seen from a
-   * sixty-fourth of an inch (common practice, no source), mm.
-   */
-  static final double SEEN = 25.4 / 64;
+  /** Sides of a foot that differ by less than this are as long to a maker, mm. */
+  private static final double EVEN = 0.05;
 
   private final FitReport report;
   private final Bench bench;
@@ -44,7 +41,7 @@ final class PartSettings {
   void addTo(List<Setting> all) {
     List<Reading> blank = blank();
     if (!blank.isEmpty()) {
-      all.add(of(Tool.BLANK, "leave it long", blank, blankNotes()));
+      all.add(of(Tool.BLANK, "length", blank, blankNotes()));
     }
     part.plan().common().cuts().foot().ifPresent(foot -> foot(all, foot));
     BlockEnds.of(part).ifPresent(ends -> block(all, ends));
@@ -72,10 +69,15 @@ final class PartSettings {
     FootEnd.of(chair, index)
         .ifPresent(
             end -> {
+              boolean even = end.longSide() - end.shortSide() < EVEN;
               readings.add(
-                  new Reading.Size("foot to top, long side", end.longSide(), "along the part"));
-              readings.add(
-                  new Reading.Size("foot to top, short side", end.shortSide(), "along the part"));
+                  new Reading.Size(
+                      "along the part, foot to top" + (even ? "" : ", long side"),
+                      end.longSide(),
+                      ""));
+              if (!even) {
+                readings.add(new Reading.Size("and on the short side", end.shortSide(), ""));
+              }
             });
     all.add(of(Tool.BEVEL_GAUGE, "foot", readings, Shoulders.longest(angles)));
     angles.saw().ifPresent(saw -> all.add(of(Tool.SAW, "foot", Shoulders.saw(saw), List.of())));
@@ -107,39 +109,43 @@ final class PartSettings {
   /** What is left on the length of a part whose ends go in, are coped, or are tried and trimmed. */
   private List<Reading> blank() {
     List<Reading> ends = new ArrayList<>();
-    double coped = 0;
-    boolean tried = false;
+    double more = 0;
+    int tried = 0;
     for (JointFit fit : report.joints()) {
       Joint joint = fit.joint();
       if (joint.tenoned() != index || joint.plan().tenon().end() == JointPlan.End.MIDDLE) {
         continue;
       }
       String end = "at the " + chair.endWord(joint) + " end";
-      if (goesIn(joint)) {
-        ends.add(new Reading.Size("of that goes in " + end, joint.length(), ""));
+      double goesIn = joint.tenons().isEmpty() ? 0 : joint.length();
+      if (goesIn > 0) {
+        ends.add(new Reading.Size("of that goes in " + end, goesIn, ""));
       }
-      double cope = cope(fit);
-      coped += cope;
+      double cope = Coping.depth(chair, fit);
       if (cope > 0) {
         ends.add(
             new Reading.Size(
-                "for coping " + end, cope, "as far as a flat shoulder stands open there"));
+                "for coping " + end, cope, "strike the shoulder nearer to the end by this"));
       }
-      tried |= cope > 0 || compound(joint);
+      // What goes in covers the coping, as far as it is as long.
+      more += Math.max(0, cope - goesIn);
+      tried += cope > 0 || compound(joint) ? 1 : 0;
     }
     if (ends.isEmpty()) {
       return List.of();
     }
     double net = part.blank().length();
-    double fits = tried ? bench.fits() * bench.eachFit() : 0;
+    double fits = tried * bench.fits() * bench.eachFit();
     List<Reading> out = new ArrayList<>();
     out.add(new Reading.Size("finished, over all", net, ""));
     out.addAll(ends);
     if (fits > 0) {
-      out.add(new Reading.Count("fits that trim it", bench.fits(), ""));
-      out.add(new Reading.Size("for these fits together", fits, ""));
+      out.add(new Reading.Count("ends that are tried and trimmed", tried, ""));
+      out.add(new Reading.Size("for trial fits", fits, ""));
     }
-    out.add(new Reading.Size("leave it at least", net + coped + fits, "before waste for holding"));
+    if (more + fits > 0) {
+      out.add(new Reading.Size("leave it at least", net + more + fits, "before waste for holding"));
+    }
     return out;
   }
 
@@ -147,16 +153,6 @@ final class PartSettings {
     return part.bend().isPresent()
         ? List.of("These are along its chord; a bent blank is longer along its curve.")
         : List.of();
-  }
-
-  private static boolean goesIn(Joint joint) {
-    return !joint.tenons().isEmpty() && joint.length() > 0;
-  }
-
-  /** How much coping takes: what a flat shoulder leaves open, as far as it would be seen. */
-  private static double cope(JointFit fit) {
-    double open = fit.shoulder().greatest().orElse(0);
-    return open > SEEN ? open : 0;
   }
 
   /** Whether a shoulder leans both ways, so that it is found by trial. */

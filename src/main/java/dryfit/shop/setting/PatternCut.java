@@ -6,14 +6,21 @@ import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.Placement;
 import dryfit.fit.PartSides;
 import dryfit.geometry.Vec3;
+import dryfit.shop.setting.Bench.Bearing;
+import dryfit.shop.setting.Bench.Follower;
 import dryfit.shop.setting.Outlines.Stretch;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** How a sawn part is brought to its outline with a bit that follows a template. */
 final class PatternCut {
   private static final List<String> PREFERRED = List.of("outside", "front", "top", "right");
+
+  /** What takes more passes than this is not cut with a router (common practice, no source). */
+  private static final int MOST_PASSES = 3;
 
   private final Chair chair;
   private final Part part;
@@ -63,63 +70,114 @@ final class PatternCut {
     String word = sides.nearest(part.frame().turn(face));
     String other = sides.nearest(part.frame().turn(face).negated());
     double thick = part.blank().net().size().dot(axis);
-    Passes passes = Passes.of(thick, bench.followers());
+    Optional<Follower> shank = longest(Bearing.SHANK);
+    Optional<Follower> through = longest(Bearing.TIP).filter(b -> b.cutter() >= thick);
     List<Reading> out = new ArrayList<>();
+    List<String> notes = new ArrayList<>();
     out.add(new Reading.Said("template", "on the " + word + " face"));
     out.add(new Reading.Size("wood to cut through", thick, ""));
-    out.add(new Reading.Count("passes", passes.all().size(), ""));
-    for (int i = 0; i < passes.all().size(); i++) {
+    boolean cuts = true;
+    if (shank.isPresent()) {
+      cuts = passes(out, notes, Passes.of(thick, shank.get().cutter()));
+    } else if (through.isPresent()) {
+      out.add(new Reading.Count("passes", 1, "bearing at the tip, on the template below"));
+    } else {
+      cuts = false;
+      out.add(new Reading.Said("passes", "none"));
+      notes.add(
+          "A bit with its bearing at the tip needs a cutter as long as the wood is thick; take one"
+              + " with its bearing at the shank.");
+    }
+    List<Stretch> stretches = Outlines.of(chair, part, face);
+    stretches.forEach(s -> out.add(stretch(s, word, other)));
+    if (cuts) {
+      setUp(notes, stretches, word, other, shank.isPresent(), through.isPresent());
+    }
+    return new Cut(part, "outline in " + view + " view", out, notes);
+  }
+
+  /** Whether a router does it at all. */
+  private static boolean passes(List<Reading> out, List<String> notes, Passes passes) {
+    int count = passes.all().size();
+    if (count > MOST_PASSES) {
+      out.add(new Reading.Said("passes", "none, too thick for these bits"));
+      notes.add(
+          "Saw this outline and finish it with plane and spokeshave; the ways below hold for them"
+              + " too.");
+      return false;
+    }
+    out.add(new Reading.Count("passes", count, "bearing at the shank"));
+    for (int i = 0; i < count && count > 1; i++) {
       Passes.Pass pass = passes.all().get(i);
       out.add(
           new Reading.Span(
               "pass " + (i + 1) + " cuts",
               pass.from(),
               pass.to(),
-              "the " + word + " face",
-              "bearing at the "
-                  + pass.bit().bearing().word()
-                  + ", from the "
-                  + (pass.turnedOver() ? other : word)
-                  + " side; it runs on the "
-                  + (i == 0 ? "template" : "edge cut before")));
+              "the face with the template",
+              "its bearing runs on the " + (i == 0 ? "template" : "edge cut before")));
     }
-    boolean both = bench.followers().stream().map(Bench.Follower::bearing).distinct().count() > 1;
-    List<Stretch> stretches = Outlines.of(chair, part, face);
-    for (Stretch s : stretches) {
-      out.add(
-          new Reading.Span(
-              s.side() + " edge",
-              s.from(),
-              s.to(),
-              "the " + s.origin(),
-              s.way().isEmpty()
-                  ? "either way: it runs along the grain"
-                  : "towards the " + s.way() + (s.fromTemplate() ? ", template up" : over(both))));
+    if (count > 1) {
+      notes.add(
+          "If the bit does not reach so deep, turn the part over for the rest and take a bit with"
+              + " its bearing at the tip, which runs on the edge cut before. What was downhill is"
+              + " then uphill: take thin cuts.");
     }
-    return new Cut(part, "outline in " + view + " view", out, notes(passes, stretches, both));
+    return true;
   }
 
-  private static String over(boolean both) {
-    return both ? ", part turned over" : ", against this bit: by hand, or by the thinnest of cuts";
+  private static Reading stretch(Stretch s, String word, String other) {
+    return new Reading.Span(
+        s.side() + " edge",
+        s.from(),
+        s.to(),
+        "the " + s.origin(),
+        s.way().isEmpty()
+            ? "either way, it runs along the grain"
+            : "towards the "
+                + s.way()
+                + ", router over the "
+                + (s.fromTemplate() ? word : other)
+                + " face");
   }
 
-  private List<String> notes(Passes passes, List<Stretch> stretches, boolean both) {
-    List<String> notes = new ArrayList<>();
+  /** Where the template is while the router is over each face. */
+  private static void setUp(
+      List<String> notes,
+      List<Stretch> stretches,
+      String word,
+      String other,
+      boolean shank,
+      boolean through) {
+    boolean onWord = stretches.stream().anyMatch(s -> !s.way().isEmpty() && s.fromTemplate());
+    boolean onOther = stretches.stream().anyMatch(s -> !s.way().isEmpty() && !s.fromTemplate());
+    String beneath = "template beneath on the %s face, bearing at the tip.";
+    if (onWord) {
+      notes.add(
+          "Router over the "
+              + word
+              + " face: "
+              + (shank
+                  ? "template up, bearing at the shank."
+                  : "move the template, " + beneath.formatted(other)));
+    }
+    if (onOther) {
+      notes.add(
+          "Router over the "
+              + other
+              + " face: "
+              + (through
+                  ? beneath.formatted(word)
+                  : "move the template to that face, bearing at the shank."));
+    }
     notes.add(
-        "Router in the hand, round the part against the clock, seen from above; in a router table"
-            + " the part lies the other way up and goes with the clock.");
-    boolean turns =
-        both && stretches.stream().anyMatch(s -> !s.way().isEmpty() && !s.fromTemplate());
-    if (turns) {
-      notes.add(
-          "Where the part is turned over, take the bit with its bearing at the tip, so that it still"
-              + " runs on the template, which is then below.");
-    }
-    if (!passes.reaches()) {
-      notes.add(
-          "No bit here gets through from the sides it can be used from: the last pass needs a shank"
-              + " that is long enough, or a spokeshave.");
-    }
-    return notes;
+        "With the router in the hand go round against the clock, seen from above. In a router table"
+            + " the part lies the other way up, and the cutter goes round it with the clock.");
+  }
+
+  private Optional<Follower> longest(Bearing bearing) {
+    return bench.followers().stream()
+        .filter(b -> b.bearing() == bearing)
+        .max(Comparator.comparingDouble(Follower::cutter));
   }
 }
