@@ -349,6 +349,7 @@ final class ChairWindow {
       say("Not saved: " + failed.reason());
     } else if (saving instanceof Saving.Moved moved
         && moved.disk() instanceof OnDisk.Changed theirs) {
+      askedOf = Optional.of(theirs);
       question.ask(
           "Not saved: someone else has changed the file since it was opened."
               + Words.differences(theirs.differences()),
@@ -361,9 +362,15 @@ final class ChairWindow {
     }
   }
 
+  /** What the file said when saving was refused: watching it need not ask about that again. */
+  private Optional<OnDisk.Changed> askedOf = Optional.empty();
+
   /** The file says something else by now. */
   private void moved(OnDisk before, OnDisk disk) {
     if (disk instanceof OnDisk.Changed theirs) {
+      if (question.isVisible() && askedOf.equals(Optional.of(theirs))) {
+        return;
+      }
       question.ask(
           "The file was changed outside this window."
               + (session.state().get().unsaved() ? " Your changes here are not saved." : "")

@@ -342,7 +342,7 @@ class MainTest {
     assertThat(said.out()).contains("the tongue is 27.00 mm along the hole");
     Said none = run("jigs", STOOL, "--kind", "bevel-setter", "--to", to.toString());
     assertThat(none.code()).isZero();
-    assertThat(none.out()).contains("not made: both angles are square");
+    assertThat(none.out()).contains("no jig here, because both angles are square");
   }
 
   @Test

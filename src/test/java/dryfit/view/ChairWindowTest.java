@@ -343,7 +343,13 @@ class ChairWindowTest {
     String theirs = Files.readString(HARBOUR).replace("Harbour armchair", "Quay armchair");
     Files.writeString(own, theirs);
     robot.clickOn("#save");
-    OnScreen.await("the question", () -> robot.lookup("#question").query().isVisible());
+    OnScreen.await(
+        "the question",
+        () ->
+            robot
+                .lookup(n -> n instanceof Labeled l && l.getText().startsWith("Not saved: someone"))
+                .tryQuery()
+                .isPresent());
     assertThat(Files.readString(own)).isEqualTo(theirs);
     robot.clickOn("#take-theirs");
     screen.settled();
