@@ -108,12 +108,12 @@ class LegRakeAndSplayTest {
     assertThat(toDegrees(angle.offSquare())).isCloseTo(4.64, within(0.005));
     assertThat(toDegrees(other.offSquare())).isCloseTo(4.76, within(0.005));
     assertThat(angle.over(12)).isCloseTo(0.973, within(0.0005));
-    assertThat(angle.slope(Unit.IN, 64)).isEqualTo("31/32 in 12");
+    assertThat(angle.slope(Unit.IN, 64)).isEqualTo("31/32 in over 12 in");
     assertThat(other.over(16) - angle.over(16)).isCloseTo(0.036, within(0.0005));
   }
 
   /** Feet left long: only the lean is asked about. */
-  static String stool(String lean) {
+  private static String stool(String lean) {
     return """
         { "format": "dryfit-chair/1", "name": "Stool", "about": "Demo data, invented.", "unit": "in",
           "timber": "ash-white",

@@ -349,7 +349,7 @@ final class ChairWindow {
       say("Not saved: " + failed.reason());
     } else if (saving instanceof Saving.Moved moved
         && moved.disk() instanceof OnDisk.Changed theirs) {
-      askedOf = Optional.of(theirs);
+      askedOf = theirs.differences();
       question.ask(
           "Not saved: someone else has changed the file since it was opened."
               + Words.differences(theirs.differences()),
@@ -363,12 +363,12 @@ final class ChairWindow {
   }
 
   /** What the file said when saving was refused: watching it need not ask about that again. */
-  private Optional<OnDisk.Changed> askedOf = Optional.empty();
+  private List<Difference> askedOf = List.of();
 
   /** The file says something else by now. */
   private void moved(OnDisk before, OnDisk disk) {
     if (disk instanceof OnDisk.Changed theirs) {
-      if (question.isVisible() && askedOf.equals(Optional.of(theirs))) {
+      if (question.isVisible() && askedOf.equals(theirs.differences())) {
         return;
       }
       question.ask(

@@ -12,10 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SweepCommandTest {
   private static final String STOOL = "models/low-stool.json";
 
-  record Said(int code, String out, String err) {}
+  private record Said(int code, String out, String err) {}
 
-  /** What a command says and ends with, nobody watching. */
-  static Said run(String... args) {
+  private static Said run(String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code =
