@@ -111,8 +111,8 @@ class SettingsTest {
   @Test
   void facesThatStandBackAreGauged() {
     Setting gauge = only(Settings.of(legAndRails()).only("low", ""), Tool.MARKING_GAUGE);
-    assertThat(size(gauge, "right face stands back")).isCloseTo(20 - 4 - 10, within(NEAR));
-    assertThat(size(gauge, "left face stands back")).isCloseTo(20 + 4 - 10, within(NEAR));
+    assertThat(size(gauge, "outside face stands back")).isCloseTo(20 - 4 - 10, within(NEAR));
+    assertThat(size(gauge, "inside face stands back")).isCloseTo(20 + 4 - 10, within(NEAR));
   }
 
   @Test
