@@ -101,7 +101,7 @@ class BoredAtAnAngleTest {
   }
 
   /** A rung of 5/8 whose end goes into a plumb leg at an angle; no gap anywhere. */
-  private static String rung(double degrees, String length) {
+  static String rung(double degrees, String length) {
     return """
         { "format": "dryfit-chair/1", "name": "Rung", "about": "Demo data, invented.", "unit": "in",
           "timber": "ash-white",

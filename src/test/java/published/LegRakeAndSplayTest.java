@@ -113,7 +113,7 @@ class LegRakeAndSplayTest {
   }
 
   /** Feet left long: only the lean is asked about. */
-  private static String stool(String lean) {
+  static String stool(String lean) {
     return """
         { "format": "dryfit-chair/1", "name": "Stool", "about": "Demo data, invented.", "unit": "in",
           "timber": "ash-white",

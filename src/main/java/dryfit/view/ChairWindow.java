@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.document.Difference;
 import dryfit.app.Family;
 import dryfit.app.Kept;
 import dryfit.app.OnDisk;

@@ -12,9 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SweepCommandTest {
   private static final String STOOL = "models/low-stool.json";
 
-  private record Said(int code, String out, String err) {}
+  record Said(int code, String out, String err) {}
 
-  private static Said run(String... args) {
+  /** What a command says and ends with, nobody watching. */
+  static Said run(String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     int code =

@@ -1,0 +1,86 @@
+package dryfit.cli;
+
+import static dryfit.cli.SweepCommandTest.run;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfit.cli.SweepCommandTest.Said;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SettingsCommandTest {
+  private static final int COLUMNS = 80;
+  private static final String ARMCHAIR = "models/harbour-armchair.json";
+
+  @Test
+  void aCompoundShoulderHasBothHandsAndBothScales() {
+    Said said = run("settings", ARMCHAIR, "--joint", "side rail to front leg");
+    assertThat(said.code()).isZero();
+    assertThat(said.err()).isEmpty();
+    assertThat(said.out())
+        .contains("4.62° off square · 8.1 in 100")
+        .contains("mitre gauge 4.62° · 85.38° where square reads 90")
+        .contains("side-rail, shoulder at the front end, right")
+        .contains("side-rail, shoulder at the front end, left")
+        .contains("the long edge on your right")
+        .contains("the long edge on your left")
+        .contains("sight line 55.04° from the length of front-leg")
+        .contains("TAKE CARE")
+        .doesNotContain("crest");
+    assertThat(said.out().lines()).allMatch(line -> line.length() <= COLUMNS);
+  }
+
+  @Test
+  void everyReportFitsTheTerminalAndIsTheSameEachTime() {
+    Said said = run("settings", "models/orchard-side-chair.json");
+    assertThat(said.code()).isZero();
+    assertThat(said.out().lines()).allMatch(line -> line.length() <= COLUMNS);
+    assertThat(run("settings", "models/orchard-side-chair.json")).isEqualTo(said);
+  }
+
+  @Test
+  void aPartIsToldAloneAndInInches() {
+    Said said = run("settings", ARMCHAIR, "--part", "back-leg", "--units", "in");
+    assertThat(said.out())
+        .contains("top of side-rail to underside of arm, both hands")
+        .contains("height, plumb 9 11/32 in")
+        .doesNotContain(" mm")
+        .doesNotContain("slat");
+  }
+
+  @Test
+  void spreadsheetsGetALineAReading() {
+    Said said = run("settings", ARMCHAIR, "--joint", "side rail to front leg", "--csv");
+    assertThat(said.out())
+        .startsWith(
+            "tool,part,joint,where,reading,off square deg,length mm,to mm,count,from,sense\r\n")
+        .contains(
+            "saw,side-rail right,\"side rail to front leg, right\",\"side-rail, shoulder at the"
+                + " front end\",mitre gauge,4.62,,,,,the long edge on your right\r\n");
+  }
+
+  @Test
+  void otherProgramsGetMillimetresAndDegrees() {
+    Said said = run("settings", ARMCHAIR, "--part", "back-leg", "--json", "--drill-point", "3");
+    assertThat(said.out())
+        .contains("\"format\" : \"dryfit-settings/1\"")
+        .contains("\"drillPoint\" : 3")
+        .contains("\"kind\" : \"span\"");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--joint, no such, no joint is called 'no such'",
+    "--part, no such, no part is called 'no such'",
+    "--follower, 25:middle, 'a length, a colon, and shank or tip'",
+    "--follower, 2:tip, at least 5 mm",
+    "--drill-point, far, 'far' is not a length",
+    "--fits, 21, --fits is from 0 to 20"
+  })
+  void whatCannotBeIsToldInOneLine(String option, String value, String message) {
+    Said said = run("settings", ARMCHAIR, option, value);
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains(message);
+    assertThat(said.err().lines()).hasSize(1);
+  }
+}

@@ -1,0 +1,166 @@
+package dryfit.shop.setting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.fit.FitReport;
+import dryfit.fit.Fitted;
+import dryfit.shop.setting.Bench.Bearing;
+import dryfit.shop.setting.Bench.Follower;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Small chairs of demo data; lengths in millimetres, worked by hand. */
+class SettingsTest {
+  private static final double NEAR = 0.01;
+
+  private static FitReport fitted(String parts, String joints) {
+    return Fitted.of(
+        """
+        { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
+          "fit": { "bottom": 2, "cheek": 0.1, "edge": 0 },
+          "parts": { %s }, "joints": { %s } }"""
+            .formatted(parts, joints));
+  }
+
+  /** A leg 40 square and two rails into its front face, 30 and 40 high, 20 thick. */
+  private static FitReport legAndRails() {
+    return fitted(
+        """
+        "leg": { "form": "straight", "section": [40, 40], "from": [0, 0, 0], "to": [0, 0, 400] },
+        "low": { "form": "straight", "section": [30, 20], "from": [4, -200, 100], "to": [4, -20, 100] },
+        "high": { "form": "straight", "section": [40, 20], "from": [4, -200, 300], "to": [4, -20, 300] }
+        """,
+        """
+        "low": { "tenon": "low end", "into": "leg", "thickness": 8, "width": 20, "length": 15 },
+        "high": { "tenon": "high end", "into": "leg", "thickness": 8, "width": 30, "length": 15 }
+        """);
+  }
+
+  /** A leg sawn to a hump at its back, 30 thick: 60 deep in the middle, 40 at its ends. */
+  private static FitReport hump() {
+    return fitted(
+        """
+        "leg": { "form": "sawn", "thickness": 30, "stands-at": [0, 0, 0],
+          "side": [ [0, 0], [40, 0], [60, 200], [40, 400], [0, 400] ] }
+        """,
+        "");
+  }
+
+  private static Setting only(Settings settings, Tool tool) {
+    List<Setting> found = settings.all().stream().filter(s -> s.tool() == tool).toList();
+    assertThat(found).hasSize(1);
+    return found.get(0);
+  }
+
+  private static Reading reading(Setting setting, String what) {
+    return setting.readings().stream()
+        .filter(r -> r.what().equals(what))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(what + " is none of " + setting.readings()));
+  }
+
+  private static double size(Setting setting, String what) {
+    return ((Reading.Size) reading(setting, what)).mm();
+  }
+
+  @Test
+  void aStickStandsFromTheTopOfOneRailToTheUndersideOfTheNext() {
+    List<Setting> sticks =
+        Settings.of(legAndRails()).all().stream().filter(s -> s.tool() == Tool.SPACER).toList();
+    assertThat(sticks).hasSize(2);
+    assertThat(sticks.get(0).where()).isEqualTo("the floor to underside of low");
+    assertThat(size(sticks.get(0), "height, plumb")).isCloseTo(100 - 15, within(NEAR));
+    assertThat(sticks.get(1).where()).isEqualTo("top of low to underside of high");
+    assertThat(size(sticks.get(1), "height, plumb")).isCloseTo(300 - 20 - 115, within(NEAR));
+  }
+
+  @Test
+  void aMouthIsMeasuredFromTheNearerEndAndFromAnEdge() {
+    Settings settings = Settings.of(legAndRails()).only("high", "");
+    Setting mouth = only(settings, Tool.KNIFE);
+    Reading.Span along = (Reading.Span) reading(mouth, "along the part");
+    assertThat(along.origin()).isEqualTo("the top end");
+    assertThat(along.from()).isCloseTo(400 - 300 - 15, within(NEAR));
+    assertThat(along.to()).isCloseTo(400 - 300 + 15, within(NEAR));
+    // The rail's middle is 4 off that of the leg, so 16 from its right edge; 8.2 wide with its
+    // gaps.
+    Reading.Span across = (Reading.Span) reading(mouth, "across it");
+    assertThat(across.origin()).isEqualTo("the right edge");
+    assertThat(across.from()).isCloseTo(16 - 4.1, within(NEAR));
+    assertThat(across.to()).isCloseTo(16 + 4.1, within(NEAR));
+  }
+
+  @Test
+  void theTapeOfASquareMortiseIsItsDepthAndTheWoodBeyondIsTold() {
+    Setting depth = only(Settings.of(legAndRails()).only("low", ""), Tool.DEPTH);
+    assertThat(size(depth, "tape or stop, along the tool")).isCloseTo(17, within(NEAR));
+    assertThat(size(depth, "wood beyond the bottom, along the tool")).isCloseTo(23, within(NEAR));
+    assertThat(depth.notes()).isEmpty();
+  }
+
+  @Test
+  void thePointOfABitComesOnTopAndIsToldWhereItComesOut() {
+    Bench bench = new Bench(23, 3, 1, List.of());
+    Setting depth = only(Settings.of(legAndRails(), bench).only("low", ""), Tool.DEPTH);
+    assertThat(size(depth, "tape or stop, along the tool")).isCloseTo(17 + 23, within(NEAR));
+    assertThat(depth.notes()).hasSize(1);
+    assertThat(depth.notes().get(0)).contains("comes out at the far side");
+  }
+
+  @Test
+  void facesThatStandBackAreGauged() {
+    Setting gauge = only(Settings.of(legAndRails()).only("low", ""), Tool.MARKING_GAUGE);
+    assertThat(size(gauge, "outside face stands back")).isCloseTo(20 - 4 - 10, within(NEAR));
+    assertThat(size(gauge, "inside face stands back")).isCloseTo(20 + 4 - 10, within(NEAR));
+  }
+
+  @Test
+  void aHumpIsCutFromItsTopDownToBothEnds() {
+    Bench bench = new Bench(0, 3, 1, List.of(new Follower(32, Bearing.SHANK)));
+    Setting cut = only(Settings.of(hump(), bench), Tool.FOLLOWER_BIT);
+    assertThat(reading(cut, "template").sense()).isEqualTo("on the right face");
+    assertThat(reading(cut, "passes"))
+        .isEqualTo(new Reading.Count("passes", 1, "bearing at the shank"));
+    List<Reading.Span> back =
+        cut.readings().stream()
+            .filter(r -> r.what().equals("back edge"))
+            .map(Reading.Span.class::cast)
+            .toList();
+    assertThat(back).hasSize(2);
+    assertThat(back.get(0).to()).isCloseTo(200, within(NEAR));
+    // Seen from the right the back is on the right hand: against the clock there is upwards.
+    assertThat(back.get(0).sense()).isEqualTo("towards the bottom end, router over the left face");
+    assertThat(back.get(1).sense()).isEqualTo("towards the top end, router over the right face");
+    assertThat(reading(cut, "front edge").sense()).startsWith("either way");
+    assertThat(cut.notes())
+        .contains(
+            "Router over the left face: move the template to that face, bearing at the shank.");
+  }
+
+  @Test
+  void aBitWithItsBearingAtTheTipLeavesTheTemplateWhereItIs() {
+    Bench bench =
+        new Bench(0, 3, 1, List.of(new Follower(32, Bearing.SHANK), new Follower(32, Bearing.TIP)));
+    Setting cut = only(Settings.of(hump(), bench), Tool.FOLLOWER_BIT);
+    assertThat(cut.notes())
+        .contains(
+            "Router over the left face: template beneath on the right face, bearing at the tip.");
+  }
+
+  @Test
+  void woodTooThickForTheBitsIsSawn() {
+    Bench bench = new Bench(0, 3, 1, List.of(new Follower(8, Bearing.SHANK)));
+    Setting cut = only(Settings.of(hump(), bench), Tool.FOLLOWER_BIT);
+    assertThat(reading(cut, "passes").sense()).isEqualTo("none, too thick for these bits");
+    Bench tip = new Bench(0, 3, 1, List.of(new Follower(29, Bearing.TIP)));
+    assertThat(reading(only(Settings.of(hump(), tip), Tool.FOLLOWER_BIT), "passes").sense())
+        .isEqualTo("none");
+  }
+
+  @Test
+  void cautionsNameOnlyTheMachinesThatAreUsed() {
+    assertThat(Settings.of(hump()).cautions()).containsExactly(Tool.FOLLOWER_BIT.caution());
+    assertThat(Settings.of(legAndRails()).cautions()).containsExactly(Tool.DRILL.caution());
+  }
+}
