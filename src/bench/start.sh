@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # How long a whole `fit` process takes, against a bare JVM that only loads the same classes and prints a line.
 #   src/bench/start.sh [CHAIR] [ROUNDS]
-# Both are started in turn; the table has medians, of the wall clock and of processor time (user and system).
+# All are started in turn, the third as target/dryfit/dryfit starts it, from its jar and the classes kept beside it. The table has
+# medians, of the wall clock and of processor time (user and system).
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 
@@ -9,6 +10,7 @@ chair=${1:-models/harbour-armchair.json}
 rounds=${2:-15}
 out=target/start
 mkdir -p "$out"
+[ -e target/dryfit/lib/classes.jsa ] || mvn -q -B -ntp package -DskipTests
 if [ -z "${CLASSPATH:-}" ]; then
   mvn -q -B -ntp compile dependency:build-classpath -Dmdep.outputFile="$out/path.txt"
   CLASSPATH=target/classes:$(cat "$out/path.txt")
@@ -38,6 +40,7 @@ for _ in $(seq "$rounds"); do
   once bare java $flags -cp "$out/classes:$CLASSPATH" dryfit.bench.BareStart "$out/classes.txt"
   # shellcheck disable=SC2086
   once fit java $flags dryfit.cli.Main fit "$chair"
+  once launched target/dryfit/dryfit fit "$chair"
 done
 
 median() { # NAME FIELDS
@@ -49,5 +52,8 @@ for what in "wall '\$2'" "processor '(\$3+\$4)*1000'"; do
   field=${field//\'/}
   bare=$(median bare "${field//\\/}")
   fit=$(median fit "${field//\\/}")
-  awk -v t="$title" -v b="$bare" -v f="$fit" 'BEGIN { printf "%-10s bare JVM %6.0f ms   fit %6.0f ms   %.2f times\n", t, b, f, f / b }'
+  launched=$(median launched "${field//\\/}")
+  awk -v t="$title" -v b="$bare" -v f="$fit" -v l="$launched" 'BEGIN {
+    printf "%-10s bare JVM %5.0f ms   fit %5.0f ms, %.2f times   launched %5.0f ms, %.2f times\n", t, b, f, f / b, l, l / b
+  }'
 done

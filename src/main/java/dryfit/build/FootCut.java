@@ -21,6 +21,12 @@ import java.util.List;
 final class FootCut {
   private FootCut() {}
 
+  /**
+   * How far a tool goes past its side, in chamfers: a part that leans at 45 degrees is one further
+   * out at the floor than where the chamfer ends.
+   */
+  private static final double PAST = 1.5;
+
   /** The cut in chair space; outside is below. */
   static Plane plane(Foot foot) {
     return new Plane(Vec3.UP.negated(), -foot.z());
@@ -47,7 +53,10 @@ final class FootCut {
     return foot.ease() == 0 ? cut : cut.minus(chamfer(cells, foot, frame, plan));
   }
 
-  /** One tool for each side of the foot's outline at the top of the chamfer. */
+  /**
+   * One tool for each side of the foot's outline at the top of the chamfer, no longer than the side
+   * needs: on a round foot each of fifty would cross all others.
+   */
   private static List<Csg> chamfer(List<Convex> cells, Foot foot, Frame frame, PartPlan plan) {
     double top = foot.z() + foot.ease();
     List<Vec3> section =
@@ -62,11 +71,11 @@ final class FootCut {
           "a chamfer so wide leaves nothing of the foot of " + plan.name() + " to stand on",
           "ease it less");
     }
-    Box wide = around.grown(2 * foot.ease() + Shapes.SPARE);
+    Box wide = around.grown(2 * foot.ease());
     Convex slab =
         Convex.box(
             new Box(
-                new Vec3(wide.low().x(), wide.low().y(), foot.z() - Shapes.SPARE),
+                new Vec3(wide.low().x(), wide.low().y(), foot.z() - foot.ease() / 2),
                 new Vec3(wide.high().x(), wide.high().y(), top)));
     List<Csg> tools = new ArrayList<>();
     for (int i = 0; i < hull.size(); i++) {
@@ -75,7 +84,13 @@ final class FootCut {
       Vec2 d = new Vec2(b[0] - a[0], b[1] - a[1]);
       Vec3 outDown = new Vec3(d.y() / d.length(), -d.x() / d.length(), -1);
       Plane side = Plane.through(new Vec3(a[0], a[1], top), outDown);
+      Vec3 along = new Vec3(d.x() / d.length(), d.y() / d.length(), 0);
+      double past = PAST * foot.ease();
+      Plane from = Plane.through(new Vec3(a[0], a[1], top), along.negated()).moved(past);
+      Plane to = Plane.through(new Vec3(b[0], b[1], top), along).moved(past);
       slab.clipped(side.flipped())
+          .flatMap(c -> c.clipped(from))
+          .flatMap(c -> c.clipped(to))
           .map(c -> c.localTo(frame).asLeaf(plan.common().pointer()))
           .ifPresent(tools::add);
     }

@@ -21,18 +21,23 @@ final class Slice {
 
   /** The corners of one cell's section, in no order, some perhaps twice. */
   static List<Vec3> points(Convex cell, Plane plane) {
+    if (cell.isBeside(plane)) {
+      return List.of();
+    }
     List<Vec3> out = new ArrayList<>();
     for (int[] face : cell.faces()) {
-      for (int i = 0; i < face.length; i++) {
-        Vec3 a = cell.point(face[i]);
-        Vec3 b = cell.point(face[(i + 1) % face.length]);
-        double ha = plane.height(a);
+      Vec3 a = cell.point(face[face.length - 1]);
+      double ha = plane.height(a);
+      for (int corner : face) {
+        Vec3 b = cell.point(corner);
         double hb = plane.height(b);
-        if (ha == 0) {
-          out.add(a);
-        } else if (ha < 0 != hb < 0 && hb != 0) {
+        if (hb == 0) {
+          out.add(b);
+        } else if (ha < 0 != hb < 0 && ha != 0) {
           out.add(a.plus(b.minus(a).times(ha / (ha - hb))));
         }
+        a = b;
+        ha = hb;
       }
     }
     return out;

@@ -173,7 +173,7 @@ final class Gaps {
   private boolean ownFace(Rays.Hit hit, Vec3 direction) {
     String origin = tenoned.mesh().origin(hit.face());
     boolean own = origin.equals(joint.plan().pointer()) || origin.equals(tenoned.part().pointer());
-    return own && Faces.normal(tenoned.mesh(), hit.face()).dot(direction) > LOOKS_THAT_WAY;
+    return own && tenoned.mesh().normal(hit.face()).dot(direction) > LOOKS_THAT_WAY;
   }
 
   private boolean ownWall(Rays.Hit hit) {

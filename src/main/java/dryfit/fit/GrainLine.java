@@ -108,7 +108,7 @@ final class GrainLine {
         return Double.POSITIVE_INFINITY;
       }
       sum += out.distance();
-      Vec3 n = Faces.normal(placed.mesh(), out.face());
+      Vec3 n = placed.mesh().normal(out.face());
       aside &= Math.abs(n.dot(placed.part().frame().x())) < END;
     }
     return aside ? sum : Double.POSITIVE_INFINITY;

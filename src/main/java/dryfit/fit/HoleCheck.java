@@ -20,14 +20,15 @@ import java.util.Optional;
  * part. {@code post-may-split}: too little beside a hole in a small post. {@code
  * arm-hole-near-edge} and {@code arm-tenon-short}: an arm on its leg, which is what people lift a
  * chair by. An arm here is what lies, runs more from front to back than sideways, and is entered
- * from below. Exactly at a limit passes.
+ * from below; a panel in its groove holds nothing. Exactly at a limit passes.
  */
 final class HoleCheck implements Check {
   @Override
   public List<Finding> findings(Assembly assembly, List<JointFit> measured) {
     List<Finding> out = new ArrayList<>();
     for (JointFit fit : measured) {
-      if (fit.joint().plan().kind() == Kind.HOUSING) {
+      Kind kind = fit.joint().plan().kind();
+      if (kind == Kind.HOUSING || kind == Kind.GROOVE) {
         continue;
       }
       boolean arm = intoAnArm(assembly, fit.joint());

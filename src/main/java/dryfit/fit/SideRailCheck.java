@@ -10,12 +10,14 @@ import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * {@code side-rail-joint}: a side rail in a leg by a small tenon, with no stretcher below and no
  * corner block to help. These joints take most of what a sitter does who leans back. A side rail
  * runs from front to back between two legs; a stretcher does so lower down; a corner block is a
- * short part that touches the rail and another one at the same leg. Exactly at the limit passes.
+ * short part that touches the rail and another one at the same leg. A panel in grooves ties
+ * nothing. Exactly at the limit passes.
  */
 final class SideRailCheck implements Check {
   /** A corner block is shorter than this share of its rail. */
@@ -41,6 +43,10 @@ final class SideRailCheck implements Check {
     return out;
   }
 
+  private static Stream<Joint> ties(Assembly assembly) {
+    return assembly.chair().joints().stream().filter(j -> j.plan().kind() != Kind.GROOVE);
+  }
+
   private static boolean foreAft(Placed placed) {
     Vec3 x = placed.part().frame().x();
     return Math.abs(x.y()) > Math.abs(x.x()) && !Legs.stands(placed);
@@ -52,7 +58,7 @@ final class SideRailCheck implements Check {
   }
 
   private static List<Integer> tied(Assembly assembly, Legs legs, int part) {
-    return assembly.chair().joints().stream()
+    return ties(assembly)
         .filter(j -> j.tenoned() == part && legs.parts().contains(j.mortised()))
         .map(Joint::mortised)
         .distinct()
@@ -63,7 +69,7 @@ final class SideRailCheck implements Check {
   /** Another part between the same legs, or the rail itself is the lower of two. */
   private static boolean hasStretcher(Assembly assembly, Legs legs, Joint joint) {
     List<Integer> own = tied(assembly, legs, joint.tenoned());
-    return assembly.chair().joints().stream()
+    return ties(assembly)
         .filter(j -> j.tenoned() != joint.tenoned() && own.contains(j.mortised()))
         .filter(j -> foreAft(assembly.tenoned(j)))
         .anyMatch(j -> tied(assembly, legs, j.tenoned()).equals(own));
@@ -72,7 +78,7 @@ final class SideRailCheck implements Check {
   private static boolean hasBlock(Assembly assembly, Joint joint) {
     double rail = assembly.tenoned(joint).part().blank().length();
     List<Placed> others =
-        assembly.chair().joints().stream()
+        ties(assembly)
             .filter(j -> j.mortised() == joint.mortised() && j.tenoned() != joint.tenoned())
             .filter(j -> !Legs.stands(assembly.tenoned(j)))
             .map(assembly::tenoned)

@@ -41,31 +41,17 @@ record WallLeft(List<Thinnest> thinnest) {
     Placed mortised = assembly.mortised(joint);
     List<Convex> hole =
         joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
+    if (hole.isEmpty()) {
+      return new WallLeft(List.of());
+    }
+    Box around = Box.around(hole.stream().flatMap(c -> c.points().stream()).toList());
     List<Thinnest> found = new ArrayList<>();
     Mesh mesh = mortised.mesh();
-    Vec3 along = mortised.part().lengthNear(joint.at());
+    Sides sides = new Sides(mortised, joint);
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      if (!mesh.origin(mesh.faceOf(t)).equals(mortised.part().pointer())) {
-        continue;
-      }
-      List<Vec3> corners =
-          List.of(
-              mesh.point(mesh.corner(t, 0)),
-              mesh.point(mesh.corner(t, 1)),
-              mesh.point(mesh.corner(t, 2)));
-      Vec3 n = mesh.normal(mesh.faceOf(t));
-      if (n.length() == 0 || joint.isOpenTo(n)) {
-        continue;
-      }
-      String face = Assembly.facing(n, joint.at());
-      boolean end = Math.abs(n.dot(along)) > 0.7;
-      int known = indexOf(found, face, end);
-      double least = known < 0 ? Double.POSITIVE_INFINITY : found.get(known).left();
-      Optional<Thinnest> thinner = thinner(hole, corners, face, end, least);
-      if (thinner.isPresent() && known < 0) {
-        found.add(thinner.get());
-      } else if (thinner.isPresent()) {
-        found.set(known, thinner.get());
+      Side side = sides.of(mesh.faceOf(t));
+      if (side.counts()) {
+        thin(found, hole, around, mesh, t, side);
       }
     }
     betweenTenons(joint)
@@ -88,9 +74,84 @@ record WallLeft(List<Thinnest> thinnest) {
     return Optional.ofNullable(least);
   }
 
-  private static int indexOf(List<Thinnest> found, String face, boolean end) {
+  /**
+   * Which side of a part a face belongs to.
+   *
+   * @param counts whether wood is looked for there: it is the part's own and not one the mortise is
+   *     meant to come out of
+   */
+  private record Side(boolean counts, String face, boolean end) {
+    static final Side NONE = new Side(false, "", false);
+  }
+
+  /** The sides of a part as one of its joints sees them, each face looked at once. */
+  private static final class Sides {
+    private final Placed part;
+    private final Joint joint;
+    private final Vec3 along;
+    private final Side[] known;
+
+    Sides(Placed part, Joint joint) {
+      this.part = part;
+      this.joint = joint;
+      along = part.part().lengthNear(joint.at());
+      known = new Side[part.mesh().faceCount()];
+    }
+
+    Side of(int face) {
+      if (known[face] == null) {
+        known[face] = look(face);
+      }
+      return known[face];
+    }
+
+    private Side look(int face) {
+      if (!part.mesh().origin(face).equals(part.part().pointer())) {
+        return Side.NONE;
+      }
+      Vec3 n = part.mesh().normal(face);
+      if (n.length() == 0 || joint.isOpenTo(n)) {
+        return Side.NONE;
+      }
+      return new Side(true, Assembly.facing(n, joint.at()), Math.abs(n.dot(along)) > 0.7);
+    }
+  }
+
+  /** Notes the wood between the hole and a triangle if it is the thinnest on its side so far. */
+  private static void thin(
+      List<Thinnest> found, List<Convex> hole, Box around, Mesh mesh, int triangle, Side side) {
+    Vec3 a = mesh.point(mesh.corner(triangle, 0));
+    Vec3 b = mesh.point(mesh.corner(triangle, 1));
+    Vec3 c = mesh.point(mesh.corner(triangle, 2));
+    int known = indexOf(found, side);
+    double least = known < 0 ? Double.POSITIVE_INFINITY : found.get(known).left();
+    if (apart(around, a, b, c) > least) {
+      return;
+    }
+    Optional<Thinnest> thinner = thinner(hole, List.of(a, b, c), side.face(), side.end(), least);
+    if (thinner.isPresent() && known < 0) {
+      found.add(thinner.get());
+    } else if (thinner.isPresent()) {
+      found.set(known, thinner.get());
+    }
+  }
+
+  /** How far a triangle is from a box at least: along the axis on which they are farthest apart. */
+  private static double apart(Box box, Vec3 a, Vec3 b, Vec3 c) {
+    double x = apart(box.low().x(), box.high().x(), a.x(), b.x(), c.x());
+    double y = apart(box.low().y(), box.high().y(), a.y(), b.y(), c.y());
+    double z = apart(box.low().z(), box.high().z(), a.z(), b.z(), c.z());
+    return Math.max(x, Math.max(y, z));
+  }
+
+  private static double apart(double low, double high, double a, double b, double c) {
+    double below = low - Math.max(a, Math.max(b, c));
+    return Math.max(below, Math.min(a, Math.min(b, c)) - high);
+  }
+
+  private static int indexOf(List<Thinnest> found, Side side) {
     for (int i = 0; i < found.size(); i++) {
-      if (found.get(i).face().equals(face) && found.get(i).end() == end) {
+      if (found.get(i).face().equals(side.face()) && found.get(i).end() == side.end()) {
         return i;
       }
     }

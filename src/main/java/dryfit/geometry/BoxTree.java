@@ -20,6 +20,9 @@ final class BoxTree {
   private final int[] from;
   private final int[] to;
 
+  /** The axis along which a node's children lie, the lower one first. */
+  private final byte[] split;
+
   /**
    * @param boxes six numbers each: lowest x, y, z and highest x, y, z
    */
@@ -38,6 +41,7 @@ final class BoxTree {
     nodes = new double[6 * count];
     from = new int[count];
     to = new int[count];
+    split = new byte[count];
     build(0, 0, n);
   }
 
@@ -54,21 +58,27 @@ final class BoxTree {
         axis = k;
       }
     }
-    int along = axis;
-    // Sorted on (middle, number), so that equal middles keep one order.
-    Integer[] part = Arrays.stream(order, start, end).boxed().toArray(Integer[]::new);
-    Arrays.sort(
-        part,
-        (i, j) -> {
-          int byMiddle = Double.compare(middle(i, along), middle(j, along));
-          return byMiddle != 0 ? byMiddle : Integer.compare(i, j);
-        });
+    split[node] = (byte) axis;
+    long[] keys = new long[end - start];
     for (int i = start; i < end; i++) {
-      order[i] = part[i - start];
+      keys[i - start] = key(middle(order[i], axis), order[i]);
+    }
+    Arrays.sort(keys);
+    for (int i = start; i < end; i++) {
+      order[i] = (int) keys[i - start];
     }
     int half = (start + end + 1) / 2;
     build(2 * node + 1, start, half);
     build(2 * node + 2, half, end);
+  }
+
+  /**
+   * Rises with the middle, and for middles that are equal as 32-bit numbers with the box's number.
+   */
+  private static long key(double middle, int box) {
+    int bits = Float.floatToIntBits((float) middle);
+    int rising = bits < 0 ? bits ^ Integer.MAX_VALUE : bits;
+    return (long) rising << 32 | box;
   }
 
   private double side(int node, int axis) {
@@ -93,7 +103,8 @@ final class BoxTree {
   }
 
   /**
-   * Calls {@code sink} with every box that the ray may meet, and with some that it does not.
+   * Calls {@code sink} with every box that the ray may meet, and with some that it does not; those
+   * that lie nearer first, more or less.
    *
    * @param bound how far along the ray there is something to look for; may shrink on the way
    */
@@ -115,8 +126,9 @@ final class BoxTree {
       }
       return;
     }
-    visit(2 * node + 1, o, per, bound, sink);
-    visit(2 * node + 2, o, per, bound, sink);
+    boolean falling = per[split[node]] < 0;
+    visit(2 * node + (falling ? 2 : 1), o, per, bound, sink);
+    visit(2 * node + (falling ? 1 : 2), o, per, bound, sink);
   }
 
   /**

@@ -1,6 +1,7 @@
 package dryfit.geometry;
 
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * A closed surface: shared points, flat faces with holes, and the triangles that fill them.
@@ -27,6 +28,9 @@ public final class Mesh {
   private final int[] faceOfTriangle;
   private final int[] originOfFace;
   private final List<String> origins;
+
+  /** Worked out when first asked for: looks into a mesh ask for few, checks of walls for all. */
+  private final AtomicReferenceArray<Vec3> normals;
 
   /**
    * @param xyz 3 numbers a point
@@ -57,6 +61,7 @@ public final class Mesh {
     this.faceOfTriangle = faceOfTriangle.clone();
     this.originOfFace = originOfFace.clone();
     this.origins = List.copyOf(origins);
+    normals = new AtomicReferenceArray<>(faces.length);
   }
 
   /** The same faces over other points, which are kept, not copied. */
@@ -67,6 +72,7 @@ public final class Mesh {
     this.faceOfTriangle = of.faceOfTriangle;
     this.originOfFace = of.originOfFace;
     this.origins = of.origins;
+    normals = new AtomicReferenceArray<>(faces.length);
   }
 
   private static int[][] copy(int[][] loops) {
@@ -112,6 +118,15 @@ public final class Mesh {
    * method), for one triangle of it may be a sliver that looks wherever rounding has turned it.
    */
   public Vec3 normal(int face) {
+    Vec3 known = normals.getAcquire(face);
+    if (known == null) {
+      known = newell(face);
+      normals.setRelease(face, known);
+    }
+    return known;
+  }
+
+  private Vec3 newell(int face) {
     Vec3 twice = Vec3.ZERO;
     Vec3 base = point(faces[face][0][0]);
     for (int[] loop : faces[face]) {

@@ -95,20 +95,19 @@ final class Clip {
     // more counts as on it.
     Convex cut = null;
     for (double on = Tolerances.onPlane(); cut == null && on <= Tolerances.sliver(); on *= 10) {
-      cut = new Clip(cell, settled(height, on)).cut(nx, ny, nz, offset);
+      settle(height, on);
+      cut = new Clip(cell, height).cut(nx, ny, nz, offset);
     }
     return cut;
   }
 
-  /** Heights of which those within {@code on} of the plane are on it. */
-  private static double[] settled(double[] height, double on) {
-    double[] out = height.clone();
-    for (int i = 0; i < out.length; i++) {
-      if (Math.abs(out[i]) <= on) {
-        out[i] = 0;
+  /** Puts heights within {@code on} of the plane on it. */
+  private static void settle(double[] height, double on) {
+    for (int i = 0; i < height.length; i++) {
+      if (Math.abs(height[i]) <= on) {
+        height[i] = 0;
       }
     }
-    return out;
   }
 
   private Convex cut(double nx, double ny, double nz, double offset) {
@@ -132,8 +131,8 @@ final class Clip {
     planes[4 * keptCount + 3] = offset;
     kept[keptCount++] = cap;
     double[] points = Arrays.copyOf(xyz, 3 * count);
-    int[][] faces = Arrays.copyOf(kept, keptCount);
-    planes = Arrays.copyOf(planes, 4 * keptCount);
+    int[][] faces = keptCount == kept.length ? kept : Arrays.copyOf(kept, keptCount);
+    planes = 4 * keptCount == planes.length ? planes : Arrays.copyOf(planes, 4 * keptCount);
     return usable(ShortEdges.collapsed(points, faces, planes));
   }
 

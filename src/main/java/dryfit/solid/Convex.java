@@ -181,6 +181,21 @@ public final class Convex {
     return new Box(new Vec3(box[0], box[1], box[2]), new Vec3(box[3], box[4], box[5]));
   }
 
+  /** Whether the box around the cell is wholly on one side of the plane: it need not be cut. */
+  public boolean isBeside(Plane plane) {
+    Vec3 n = plane.normal();
+    double low = -plane.offset();
+    double high = low;
+    double[] per = {n.x(), n.y(), n.z()};
+    for (int axis = 0; axis < 3; axis++) {
+      double a = per[axis] * box[axis];
+      double b = per[axis] * box[axis + 3];
+      low += Math.min(a, b);
+      high += Math.max(a, b);
+    }
+    return low > Tolerances.onPlane() || high < -Tolerances.onPlane();
+  }
+
   /** Whether the point is inside or on the surface, {@link Tolerances#onPlane} allowed. */
   public boolean contains(Vec3 p) {
     for (int f = 0; f < faces.length; f++) {

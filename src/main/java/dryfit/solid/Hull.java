@@ -15,15 +15,24 @@ import java.util.Set;
  * The convex hull of a few points by wrapping: from each edge the plane is turned until it meets
  * the next points, and all points in that plane make one face together. The work is faces times
  * points, which suits the few dozen points of a cell.
+ *
+ * <p>Points that stand off a plane by about as much as counts as in it can be in it seen from one
+ * edge and not from the next, and then the wrapping does not close. It is begun anew with another
+ * measure of flat, one that leaves them all out and then ones that take ever more of them in.
  */
 final class Hull {
   private final List<Vec3> points;
+
+  /** Points no farther from a plane are in it, mm. */
+  private final double flat;
+
   private final List<int[]> faces = new ArrayList<>();
   private final List<Vec3> normals = new ArrayList<>();
   private final Set<Long> edges = new HashSet<>();
 
-  private Hull(List<Vec3> points) {
+  private Hull(List<Vec3> points, double flat) {
     this.points = points;
+    this.flat = flat;
   }
 
   /** The hull, or nothing if the points do not span a solid thicker than a sliver. */
@@ -32,8 +41,23 @@ final class Hull {
     if (distinct.size() < 4) {
       return Optional.empty();
     }
-    return new Hull(distinct).wrapped();
+    for (double flat : FLAT) {
+      Optional<Convex> cell = new Hull(distinct, flat).wrapped();
+      if (cell.isPresent()) {
+        return cell;
+      }
+    }
+    return Optional.empty();
   }
+
+  private static final double[] FLAT = {
+    Tolerances.sliver(),
+    Tolerances.onPlane(),
+    4 * Tolerances.sliver(),
+    16 * Tolerances.sliver(),
+    64 * Tolerances.sliver(),
+    Tolerances.contact()
+  };
 
   private static List<Vec3> distinct(double[] xyz) {
     List<Vec3> all = new ArrayList<>();
@@ -90,7 +114,7 @@ final class Hull {
       Vec3 facing = normal;
       Vec3 second =
           points.stream()
-              .filter(p -> Math.abs(facing.dot(p.minus(from))) <= Tolerances.sliver())
+              .filter(p -> Math.abs(facing.dot(p.minus(from))) <= flat)
               .max(Comparator.comparingDouble(p -> p.distance(from)))
               .orElseThrow();
       if (second.distance(a) > Tolerances.sliver()) {
@@ -113,19 +137,20 @@ final class Hull {
     Vec3 inward = normal.cross(axis);
     double bestIn = 0;
     double bestDown = 0;
+    double inLineWithin = flat * Tolerances.onPlane() / Tolerances.sliver();
     boolean found = false;
     for (Vec3 p : points) {
       Vec3 w = p.minus(a);
       double in = w.dot(inward);
       double down = -w.dot(normal);
-      if (Math.hypot(in, down) <= Tolerances.sliver()) {
+      if (Math.hypot(in, down) <= flat) {
         continue;
       }
       // Turning on from (bestIn, bestDown), away from the face so far; the farther of two in line.
       double cross = bestIn * down - bestDown * in;
       double scale = Math.hypot(bestIn, bestDown);
-      boolean further = cross > Tolerances.onPlane() * scale;
-      boolean inLine = Math.abs(cross) <= Tolerances.onPlane() * scale;
+      boolean further = cross > inLineWithin * scale;
+      boolean inLine = Math.abs(cross) <= inLineWithin * scale;
       if (!found || further || (inLine && Math.hypot(in, down) > scale)) {
         bestIn = in;
         bestDown = down;
@@ -144,10 +169,10 @@ final class Hull {
    * The points in a plane as a convex loop, anticlockwise from outside; null if they are in line.
    */
   private int[] ring(Vec3 a, Vec3 normal) {
-    List<Integer> flat = new ArrayList<>();
+    List<Integer> inPlane = new ArrayList<>();
     for (int i = 0; i < points.size(); i++) {
-      if (Math.abs(normal.dot(points.get(i).minus(a))) <= Tolerances.sliver()) {
-        flat.add(i);
+      if (Math.abs(normal.dot(points.get(i).minus(a))) <= flat) {
+        inPlane.add(i);
       }
     }
     Vec3 side = Math.abs(normal.x()) < 0.6 ? Vec3.RIGHT : Vec3.BACK;
@@ -155,16 +180,16 @@ final class Hull {
     Vec3 v = normal.cross(u);
     double[] x = new double[points.size()];
     double[] y = new double[points.size()];
-    for (int i : flat) {
+    for (int i : inPlane) {
       Vec3 w = points.get(i).minus(a);
       x[i] = w.dot(u);
       y[i] = w.dot(v);
     }
-    sortByColumns(flat, x, y);
-    int[] loop = new int[2 * flat.size() + 2];
-    int n = chain(flat, loop, 0, x, y);
-    java.util.Collections.reverse(flat);
-    n = chain(flat, loop, n - 1, x, y) - 1;
+    sortByColumns(inPlane, x, y);
+    int[] loop = new int[2 * inPlane.size() + 2];
+    int n = chain(inPlane, loop, 0, x, y);
+    java.util.Collections.reverse(inPlane);
+    n = chain(inPlane, loop, n - 1, x, y) - 1;
     return n < 3 ? null : Arrays.copyOf(loop, n);
   }
 
@@ -186,7 +211,7 @@ final class Hull {
   }
 
   /** Andrew's monotone chain over sorted points; those nearly in line are dropped. */
-  private static int chain(List<Integer> sorted, int[] loop, int from, double[] x, double[] y) {
+  private int chain(List<Integer> sorted, int[] loop, int from, double[] x, double[] y) {
     int n = from;
     for (int i : sorted) {
       while (n - from >= 2 && !leftTurn(loop[n - 2], loop[n - 1], i, x, y)) {
@@ -197,12 +222,12 @@ final class Hull {
     return n;
   }
 
-  private static boolean leftTurn(int a, int b, int c, double[] x, double[] y) {
+  private boolean leftTurn(int a, int b, int c, double[] x, double[] y) {
     double bx = x[b] - x[a];
     double by = y[b] - y[a];
     double cx = x[c] - x[a];
     double cy = y[c] - y[a];
-    return bx * cy - by * cx > Tolerances.sliver() * Math.hypot(cx, cy);
+    return bx * cy - by * cx > flat * Math.hypot(cx, cy);
   }
 
   private boolean addFace(int[] loop) {
@@ -250,8 +275,19 @@ final class Hull {
     }
     double[] packed = Convex.packed(used);
     Convex cell = new Convex(packed, loops, FacePlanes.of(packed, loops));
-    return cell.volume() > 0 && cell.thickness() > Tolerances.sliver()
+    return cell.volume() > 0 && cell.thickness() > Tolerances.sliver() && holdsAll(cell)
         ? Optional.of(cell)
         : Optional.empty();
+  }
+
+  /** Whether no point is left outside by much more than what counts as flat. */
+  private boolean holdsAll(Convex cell) {
+    double[] all = Convex.packed(points);
+    for (int f = 0; f < cell.faceCount(); f++) {
+      if (cell.highest(f, all) > 4 * flat + Tolerances.coincident()) {
+        return false;
+      }
+    }
+    return true;
   }
 }

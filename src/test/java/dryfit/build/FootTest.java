@@ -9,6 +9,7 @@ import dryfit.document.Hand;
 import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec3;
+import dryfit.solid.Csg;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,6 +81,24 @@ class FootTest {
     double least = points(part).stream().mapToDouble(Vec3::z).min().orElseThrow();
     assertThat(least).isCloseTo(0, within(1e-3));
     assertThat(points(part).stream().filter(p -> Math.abs(p.z()) < 1e-3).count()).isGreaterThan(11);
+  }
+
+  @Test
+  void theToolsOfARoundFootReachOnlyTheirNeighbours() {
+    String leg =
+        """
+        "leg": { "form": "turned", "from": [0, 0, 0], "to": [0, 0, 400],
+          "diameters": [ [0, 26], [400, 30] ], "foot": { "ease": 2 } }""";
+    Part part = part(Sound.chair(leg, ""), "leg", Hand.NONE);
+    List<Csg> tools = ((Csg.Cut) part.body()).tools();
+    assertThat(tools).hasSizeGreaterThan(20);
+    for (Csg tool : tools) {
+      Box one = ((Csg.Leaf) tool).mesh().bounds();
+      assertThat(tools)
+          .filteredOn(other -> ((Csg.Leaf) other).mesh().bounds().meets(one))
+          .hasSizeLessThan(tools.size() * 2 / 3);
+    }
+    assertThat(standing(part, 0).size().x()).isCloseTo(22, within(0.1));
   }
 
   @Test

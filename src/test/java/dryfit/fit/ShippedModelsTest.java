@@ -125,6 +125,16 @@ class ShippedModelsTest {
     assertThat(report.joints()).hasSameSizeAs(report.chair().joints());
   }
 
+  @ParameterizedTest
+  @MethodSource("models")
+  void asDrawnNothingIsLeftToLookAt(Path model) {
+    FitReport report = DryFit.of(chair(model, Design.AS_DRAWN, EXACT));
+    assertThat(report.findings())
+        .filteredOn(f -> f.severity() == Severity.LOOK && f.waived().isEmpty())
+        .isEmpty();
+    assertThat(report.findings()).extracting(Finding::check).doesNotContain("waiver-idle");
+  }
+
   @Test
   void everyUnfitVariantIsThere() throws IOException {
     assertThat(unfit()).hasSize(UNFIT.size());

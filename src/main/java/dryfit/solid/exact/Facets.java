@@ -1,5 +1,6 @@
 package dryfit.solid.exact;
 
+import dryfit.geometry.MassProperties;
 import dryfit.geometry.Mesh;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -63,6 +64,10 @@ final class Facets {
           "a shape is not a closed solid: its faces do not all share their edges");
     }
     if (isInsideOut(mesh, corner)) {
+      if (MassProperties.of(mesh).volume() > 0) {
+        // So thin that rounding to the grid turned it over: there is nothing of it there.
+        return all.size();
+      }
       throw new IllegalArgumentException(
           "a shape is inside out: its faces run clockwise seen from outside");
     }

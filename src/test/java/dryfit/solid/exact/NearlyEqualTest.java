@@ -1,13 +1,16 @@
 package dryfit.solid.exact;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
+import dryfit.geometry.MassProperties;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.MeshCheck;
 import dryfit.geometry.Meshes;
 import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import java.util.List;
 import java.util.Random;
@@ -49,6 +52,28 @@ class NearlyEqualTest {
         assertThat(MeshCheck.problems(mesh)).as("seed " + seed).isEmpty();
         assertThat(MeshCheck.problemsAsFloats(mesh)).as("seed " + seed).isEmpty();
       }
+    }
+  }
+
+  @ParameterizedTest(name = "{0} mm thick")
+  @ValueSource(doubles = {3e-6, 1e-5, 1.6e-5, 3e-5, 1e-4})
+  void aShapeThinnerThanAGridStepTakesNothingAndBreaksNothing(double thick) {
+    Csg block = block(40, 0);
+    for (int seed = 0; seed < 40; seed++) {
+      Random r = new Random(seed);
+      Vec3 out = new Vec3(r.nextGaussian(), r.nextGaussian(), r.nextGaussian()).unit();
+      Vec3 side = new Vec3(r.nextGaussian(), r.nextGaussian(), r.nextGaussian()).across(out).unit();
+      Vec3 at = seed % 3 == 0 ? new Vec3(40, 20, 0) : new Vec3(20, 30, 0);
+      List<Vec3> loop =
+          List.of(
+              at,
+              at.plus(out.times(thick)),
+              at.plus(out.times(thick)).plus(side.times(10)),
+              at.plus(side.times(10)));
+      Csg film = Convex.prism(loop, out.cross(side).times(15)).asLeaf("/film");
+      Mesh mesh = new ExactKernel().evaluate(block.minus(List.of(film)));
+      assertThat(MeshCheck.problems(mesh)).as("seed " + seed).isEmpty();
+      assertThat(MassProperties.of(mesh).volume()).isCloseTo(40 * 60 * 20, within(0.5));
     }
   }
 }
