@@ -1,6 +1,5 @@
 package dryfit.view;
 
-import dryfit.document.Difference;
 import dryfit.app.Family;
 import dryfit.app.Kept;
 import dryfit.app.OnDisk;
@@ -10,6 +9,7 @@ import dryfit.app.StartChair;
 import dryfit.app.StateFolder;
 import dryfit.build.Part;
 import dryfit.document.Design;
+import dryfit.document.Difference;
 import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.DryFit;

@@ -18,7 +18,7 @@ class SettingsCommandTest {
     assertThat(said.code()).isZero();
     assertThat(said.err()).isEmpty();
     assertThat(said.out())
-        .contains("4.62° off square · 8.1 in 100")
+        .contains("4.62° off square · 8.1 mm over 100 mm")
         .contains("mitre gauge 4.62° · 85.38° where square reads 90")
         .contains("side-rail, shoulder at the front end, right")
         .contains("side-rail, shoulder at the front end, left")
@@ -43,7 +43,7 @@ class SettingsCommandTest {
     Said said = run("settings", ARMCHAIR, "--part", "back-leg", "--units", "in");
     assertThat(said.out())
         .contains("top of side-rail to underside of arm, both hands")
-        .contains("height, plumb 9 11/32 in")
+        .contains("height, plumb 8 23/32 in")
         .doesNotContain(" mm")
         .doesNotContain("slat");
   }
