@@ -31,7 +31,9 @@ final class Contacts {
     Box bounds = around(own).grown(Tolerances.contact());
     for (Part other : chair.parts()) {
       // A round part beds in its bore, not on the face.
-      if (other != part && !other.isPiece() && !(other.plan() instanceof PartPlan.Turned)) {
+      if (!other.label().equals(part.label())
+          && !other.isPiece()
+          && !(other.plan() instanceof PartPlan.Turned)) {
         List<Convex> cells = other.placedCells();
         if (around(cells).meets(bounds)) {
           FaceContact.largest(own, cells)
