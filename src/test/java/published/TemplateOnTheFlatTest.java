@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 class TemplateOnTheFlatTest {
 
   /**
-   * Patterns are projections on the flat faces of the squared block. For an arm 17 in long with 2 in
-   * of bow a pattern as long as the sawn curve, 17.62 in, would be 0.62 in too long (common
+   * Patterns are projections on the flat faces of the squared block. For an arm 17 in long with 2
+   * in of bow a pattern as long as the sawn curve, 17.62 in, would be 0.62 in too long (common
    * practice, no source; separate script).
    */
   @Test

@@ -79,8 +79,7 @@ class MouthPrintsTest {
 
   @Test
   void aRoundPartHasNoFlatMouthAndThatIsTold() throws IOException {
-    Chair chair =
-        Fitted.of(Files.readString(Path.of("models/ferry-ladder-back.json"))).chair();
+    Chair chair = Fitted.of(Files.readString(Path.of("models/ferry-ladder-back.json"))).chair();
     assertThat(MouthPrints.of(chair, List.of("front-post")))
         .isNotEmpty()
         .allMatch(MouthPrints.Made.Without.class::isInstance);
