@@ -165,7 +165,8 @@ public final class MouthPages {
             0.15,
             Colour.GREY,
             List.of(2.0, 1.5)));
-    return new Drawing(ink, corner, far);
+    Vec2 room = new Vec2(0.5, 0.5);
+    return new Drawing(ink, corner.minus(room), far.plus(room));
   }
 
   /** An arrow to where the bottom of the mortise leans. */

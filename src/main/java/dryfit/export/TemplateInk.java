@@ -163,7 +163,8 @@ final class TemplateInk {
     if (!mouth.seen()) {
       lines.add("from behind");
     }
-    beside(at, half + 1, lines);
+    // Below the cross over its middle.
+    beside(at, half + 3.5, lines);
   }
 
   private void beside(Vec2 at, double away, List<String> lines) {

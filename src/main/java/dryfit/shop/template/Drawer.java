@@ -206,11 +206,11 @@ final class Drawer {
         : new Vec2(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()));
   }
 
-  /** Whether one of the two faces this way is left of the block when the part is finished. */
+  /** Whether most of one of the two faces this way is left of the block. */
   static boolean hasFlatFaces(Face face) {
-    Vec3 size = face.part().blank().net().size();
-    Vec3 across = face.across();
-    double least = FLAT_ENOUGH / 2 * size.x() * Math.abs(size.dot(across));
+    List<List<Vec2>> cells =
+        face.part().bodyCells().stream().map(c -> face.flat(c.points())).toList();
+    double least = FLAT_ENOUGH * Region.ofHulls(cells).size();
     return Math.max(flat(face), flat(new Face(face.part(), face.out().negated()))) > least;
   }
 

@@ -1,0 +1,214 @@
+package dryfit.shop.template;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.build.Chair;
+import dryfit.fit.Fitted;
+import dryfit.geometry.Mesh;
+import dryfit.geometry.Vec2;
+import dryfit.shop.template.TemplateMaker.Made;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
+
+/** Templates of small invented parts and of a demo chair. */
+class TemplateMakerTest {
+  private static final Wanted PLAIN = wanted(0, null, Wanted.Hands.BOTH);
+
+  /** A board 300 by 100 with a corner taken out and an opening of 60 by 40. */
+  private static final String BOARD =
+      """
+      { "format": "dryfit-chair/1", "name": "Board", "unit": "mm", "timber": "ash-white",
+        "parts": { "board": { "form": "panel", "thickness": 15, "plane": "plan", "at": [0, 0, 400],
+          "outline": [ [0, 0], [300, 0], [300, 60], [260, 60], [260, 100], [0, 100] ],
+          "openings": [ [ [40, 30], [100, 30], [100, 70], [40, 70] ] ] } } }""";
+
+  /** A pair of curved legs. */
+  private static final String LEGS =
+      """
+      { "format": "dryfit-chair/1", "name": "Legs", "unit": "mm", "timber": "ash-white",
+        "parts": { "leg": { "form": "sawn", "pair": true, "thickness": 30, "stands-at": [200, 0, 0],
+          "side": [ [0, 0], [40, 0], [40, 300], [120, 700], [80, 700], [0, 300] ] } } }""";
+
+  private static Wanted wanted(double waste, GuideBush bush, Wanted.Hands hand) {
+    return new Wanted(waste, Optional.ofNullable(bush), hand, 5);
+  }
+
+  /** The first that is sawn to. */
+  private static Template first(Chair chair, String part, Wanted wanted) {
+    return new TemplateMaker(chair, wanted)
+        .of(part).stream()
+            .map(m -> ((Made.Ready) m).template())
+            .filter(t -> t.shows() == Template.Shows.OUTLINE)
+            .findFirst()
+            .orElseThrow();
+  }
+
+  private static double width(List<Vec2> loop) {
+    return loop.stream().mapToDouble(Vec2::x).max().orElseThrow()
+        - loop.stream().mapToDouble(Vec2::x).min().orElseThrow();
+  }
+
+  private static double height(List<Vec2> loop) {
+    return loop.stream().mapToDouble(Vec2::y).max().orElseThrow()
+        - loop.stream().mapToDouble(Vec2::y).min().orElseThrow();
+  }
+
+  private static double area(List<List<Vec2>> loops) {
+    double sum = 0;
+    for (int k = 0; k < loops.size(); k++) {
+      double twice = 0;
+      List<Vec2> loop = loops.get(k);
+      for (int i = 0; i < loop.size(); i++) {
+        twice += loop.get(i).cross(loop.get((i + 1) % loop.size()));
+      }
+      sum += (k == 0 ? 1 : -1) * Math.abs(twice) / 2;
+    }
+    return sum;
+  }
+
+  @Test
+  void theEdgeOfTheLineIsTheOutline() {
+    Template t = first(Fitted.of(BOARD).chair(), "board", PLAIN);
+    assertThat(t.outline()).hasSize(2);
+    assertThat(width(t.outline().get(0))).isCloseTo(300, within(0.002));
+    // The middle of the line is half its width outside, in openings inside.
+    assertThat(width(t.line().get(0))).isCloseTo(300 + t.width(), within(0.002));
+    assertThat(height(t.line().get(0))).isCloseTo(100 + t.width(), within(0.002));
+    assertThat(width(t.line().get(1))).isCloseTo(60 - t.width(), within(0.002));
+  }
+
+  /**
+   * A bush of 5/8 in round a cutter of 1/2 in: an opening in the template is 1/8 in longer and
+   * wider than what is cut, 1/16 in a side (common practice, no source).
+   */
+  @Test
+  void aTemplateForAGuideBushStandsBackAndItsOpeningsAreLarger() {
+    double in = 25.4;
+    GuideBush bush = new GuideBush(in * 5 / 8, in / 2);
+    assertThat(bush.offset()).isCloseTo(in / 16, within(1e-9));
+    Template t = first(Fitted.of(BOARD).chair(), "board", wanted(0, bush, Wanted.Hands.BOTH));
+    assertThat(width(t.edge().get(0))).isCloseTo(300 - in / 8, within(0.002));
+    assertThat(width(t.edge().get(1))).isCloseTo(60 + in / 8, within(0.002));
+    assertThat(height(t.edge().get(1))).isCloseTo(40 + in / 8, within(0.002));
+  }
+
+  /** A round cutter leaves (√2 − 1) of its radius in a square corner. */
+  @Test
+  void insideCornersThatTheCutterDoesNotReachAreTold() {
+    GuideBush bush = new GuideBush(16, 12);
+    Template t = first(Fitted.of(BOARD).chair(), "board", wanted(0, bush, Wanted.Hands.BOTH));
+    List<Mark.TightCorner> corners =
+        t.marks().stream()
+            .filter(Mark.TightCorner.class::isInstance)
+            .map(Mark.TightCorner.class::cast)
+            .toList();
+    // One at the corner that is taken out, four in the opening.
+    assertThat(corners).hasSize(5);
+    double left = (Math.sqrt(2) - 1) * 6;
+    assertThat(corners).allSatisfy(c -> assertThat(c.left()).isLessThan(left + 0.05).isPositive());
+  }
+
+  @Test
+  void bothEndsAreLongerByTheWasteAndTheScrewsAreInIt() {
+    Template t = first(Fitted.of(LEGS).chair(), "leg", wanted(60, null, Wanted.Hands.BOTH));
+    Template plain = first(Fitted.of(LEGS).chair(), "leg", PLAIN);
+    assertThat(width(t.edge().get(0))).isCloseTo(700 + 120, within(0.01));
+    assertThat(area(t.edge())).isCloseTo(area(plain.edge()) + 2 * 60 * 40, within(2.0));
+    List<Mark.Screw> screws =
+        t.marks().stream()
+            .filter(Mark.Screw.class::isInstance)
+            .map(Mark.Screw.class::cast)
+            .toList();
+    assertThat(screws).hasSize(4);
+    assertThat(screws).allSatisfy(s -> assertThat(s.at().x() < 0 || s.at().x() > 700).isTrue());
+  }
+
+  @Test
+  void onlyEndsThatLookAlongThePartGetWaste() {
+    Template t = first(Fitted.of(BOARD).chair(), "board", wanted(60, null, Wanted.Hands.BOTH));
+    assertThat(area(t.edge())).isCloseTo(area(t.outline()), within(0.01));
+  }
+
+  @Test
+  void oneTemplateServesAPairThatMirrorsAndHandsAreExactMirrors() {
+    Chair chair = Fitted.of(LEGS).chair();
+    Template both = first(chair, "leg", PLAIN);
+    assertThat(both.serves()).isEqualTo(Template.Serves.BOTH_HANDS);
+    Template right = first(chair, "leg", wanted(0, null, Wanted.Hands.RIGHT));
+    Template left = first(chair, "leg", wanted(0, null, Wanted.Hands.LEFT));
+    assertThat(left.outline().get(0))
+        .allSatisfy(
+            p ->
+                assertThat(right.outline().get(0))
+                    .anySatisfy(
+                        q -> assertThat(q.distance(new Vec2(p.x(), -p.y()))).isLessThan(0.002)));
+  }
+
+  @Test
+  void anUprightLiesWithItsFootToTheLeftAndIsMeasuredFromIt() {
+    Template t = first(Fitted.of(LEGS).chair(), "leg", PLAIN);
+    assertThat(t.datum()).isCloseTo(t.low().x(), within(1e-6));
+    assertThat(t.datumLooks().z()).isCloseTo(-1, within(1e-9));
+  }
+
+  @Test
+  void aPartSawnToOneOutlineHasItsOtherFaceForMarkingOnly() {
+    List<Made> made = new TemplateMaker(Fitted.of(LEGS).chair(), PLAIN).of("leg");
+    assertThat(made)
+        .extracting(m -> ((Made.Ready) m).template().shows())
+        .containsExactlyInAnyOrder(Template.Shows.OUTLINE, Template.Shows.MARKS);
+  }
+
+  /** The surface of the finished part, triangle by triangle, against cells of its body. */
+  @Test
+  void theOutlineIsTheSilhouetteOfTheSolid() throws IOException {
+    Chair chair = Fitted.of(Files.readString(Path.of("models/harbour-armchair.json"))).chair();
+    for (Made made : new TemplateMaker(chair, PLAIN).of("arm")) {
+      Template t = ((Made.Ready) made).template();
+      Mesh mesh = t.part().placedMesh();
+      List<Geometry> seen = new ArrayList<>();
+      GeometryFactory geometry = new GeometryFactory();
+      var right = t.up().cross(t.looks());
+      for (int i = 0; i < mesh.triangleCount(); i++) {
+        Coordinate[] ring = new Coordinate[4];
+        for (int k = 0; k < 4; k++) {
+          var p = mesh.point(mesh.corner(i, k % 3));
+          ring[k] = new Coordinate(p.dot(right), p.dot(t.up()));
+        }
+        Geometry triangle = geometry.createPolygon(ring);
+        if (triangle.getArea() > 0.001) {
+          seen.add(triangle);
+        }
+      }
+      double area = UnaryUnionNG.union(seen, new PrecisionModel(1000)).getArea();
+      assertThat(area(t.outline())).isCloseTo(area, within(area * 1e-4 + 1));
+    }
+  }
+
+  @Test
+  void whereAnotherPartLandsTheFaceIsKeptFlat() throws IOException {
+    Chair chair = Fitted.of(Files.readString(Path.of("models/harbour-armchair.json"))).chair();
+    Template outside = first(chair, "back-leg", PLAIN);
+    assertThat(
+            new TemplateMaker(chair, PLAIN)
+                .of("back-leg").stream()
+                    .flatMap(m -> ((Made.Ready) m).template().marks().stream())
+                    .filter(m -> m instanceof Mark.FlatEdge || m instanceof Mark.FlatArea)
+                    .map(
+                        m ->
+                            m instanceof Mark.FlatEdge e ? e.about() : ((Mark.FlatArea) m).about()))
+        .contains("side-rail", "back-rail", "crest-rail");
+    assertThat(outside.serves()).isEqualTo(Template.Serves.BOTH_HANDS);
+  }
+}
