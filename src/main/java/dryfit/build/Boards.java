@@ -10,7 +10,6 @@ import dryfit.solid.Extrusion;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Polygon;
 
@@ -107,12 +106,9 @@ final class Boards {
                 Refusal.of(
                     "edge-too-tight",
                     raised.pointer() + "/margin",
-                    String.format(
-                        Locale.ROOT,
-                        "the outline of %s turns too tightly, or is too small, for a margin of %.2f"
-                            + " mm all round",
-                        name,
-                        raised.margin()),
+                    "the outline of "
+                        + name
+                        + " turns too tightly, or is too small, for its margin all round",
                     "a smaller margin, or rounder corners"));
   }
 

@@ -10,8 +10,10 @@ import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PartRef;
 import dryfit.document.Problem;
+import dryfit.document.Quantity;
 import dryfit.document.Reading;
 import dryfit.geometry.Plane;
+import dryfit.measure.Length;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
@@ -151,7 +153,24 @@ public final class ChairBuilder {
             p.found(),
             p.allowed(),
             p.nearest(),
-            p.message()));
+            p.message() + (p.code().equals("mortise-misses") ? belowZero() : "")));
+  }
+
+  /** What misses its mark may only follow from a size that has slipped below zero. */
+  private String belowZero() {
+    return design.dimensions().stream()
+        .filter(d -> d.value().kind() == Quantity.Kind.LENGTH && d.value().value() < 0)
+        .findFirst()
+        .map(
+            d ->
+                " See "
+                    + d.pointer()
+                    + " first: "
+                    + d.name()
+                    + " comes to "
+                    + Length.print(d.value().value(), design.unit().printed(), 64)
+                    + ".")
+        .orElse("");
   }
 
   /** Every part's place in the chair: document order, right before left. */

@@ -102,8 +102,22 @@ final class JointMaker {
             + i.tenoned().hand().suffix()
             + " from its middle to its end never meets "
             + i.mortised().name()
-            + i.mortised().hand().suffix(),
+            + i.mortised().hand().suffix()
+            + instead(i),
         "move one of them, or name the part it does meet in \"into\"");
+  }
+
+  /** What the maker would see of it, if that can be said: too near, or on the other side. */
+  private static String instead(Instance i) {
+    Stock part = i.tenoned();
+    Vec3 out = part.outward(i.atStart());
+    Vec3 middle = part.endPoint(i.atStart()).minus(out.times(part.straightAt(i.atStart())));
+    List<Convex> wood = i.mortised().placedCells();
+    if (wood.stream().anyMatch(cell -> cell.contains(middle))) {
+      return ", for its middle already lies inside that";
+    }
+    boolean behind = wood.stream().allMatch(cell -> cell.reach(out) < middle.dot(out));
+    return behind ? ", which lies the other way" : "";
   }
 
   private static Vec3 entry(Instance i, Vec3 out, Plane mouth) {

@@ -5,7 +5,11 @@ import dryfit.document.PartPlan.Ends;
 import dryfit.document.PartPlan.Spot;
 import dryfit.document.PartPlan.Spot2;
 import dryfit.document.Quantity.Kind;
+import dryfit.measure.Angle;
+import dryfit.measure.Length;
+import dryfit.measure.Length.Unit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,20 +51,30 @@ record Context(
           node.at(),
           node.shown(),
           "above zero",
-          node.shown() + " comes to " + plain(value) + ", and this must be above zero");
+          node.shown() + " comes to " + told(value, kind) + ", and this must be above zero");
     } else if (bound == Bound.NOT_NEGATIVE && value < 0) {
       problems.add(
           "out-of-range",
           node.at(),
           node.shown(),
           "zero or more",
-          node.shown() + " comes to " + plain(value) + ", and this cannot be below zero");
+          node.shown() + " comes to " + told(value, kind) + ", and this cannot be below zero");
     }
     return value;
   }
 
-  private String plain(double mm) {
-    return String.format(java.util.Locale.ROOT, "%.3f", mm / numbers.unit());
+  private String told(double value, Kind kind) {
+    return switch (kind) {
+      case LENGTH -> told(value);
+      case ANGLE -> Angle.degrees(value);
+      case NUMBER -> String.format(Locale.ROOT, "%.3f", value).replace('-', '−');
+    };
+  }
+
+  /** A length in the unit that the document is written in. */
+  String told(double mm) {
+    Unit unit = numbers.unit() == Unit.IN.mm() ? Unit.IN : Unit.MM;
+    return unit == Unit.MM ? Length.decimal(mm, unit, 2) : Length.print(mm, unit, 64);
   }
 
   double needLength(Fields fields, String key, Bound bound) {

@@ -250,7 +250,7 @@ final class DesignReader {
           Optional<JointPlan> plan = reader.read(name, node);
           plan.ifPresent(plans::add);
           if (plan.isPresent() && node instanceof Json.Obj object) {
-            TenonCheck.check(plan.get(), object, parts, problems);
+            TenonCheck.check(plan.get(), object, parts, context);
           }
         });
     return plans;

@@ -15,12 +15,12 @@ import java.util.OptionalDouble;
  * as large. Placed flush with an edge it is still inside.
  */
 final class TenonCheck {
-  private final Problems problems;
+  private final Context context;
   private final Json.Obj node;
   private final JointPlan joint;
 
-  private TenonCheck(Problems problems, Json.Obj node, JointPlan joint) {
-    this.problems = problems;
+  private TenonCheck(Context context, Json.Obj node, JointPlan joint) {
+    this.context = context;
     this.node = node;
     this.joint = joint;
   }
@@ -30,17 +30,20 @@ final class TenonCheck {
    * @param parts those of the chair by name
    */
   static void check(
-      JointPlan joint, Json.Obj node, Map<String, PartPlan> parts, Problems problems) {
+      JointPlan joint, Json.Obj node, Map<String, PartPlan> parts, Context context) {
     if (parts.get(joint.tenon().part()) instanceof PartPlan.Straight part
         && (joint.diameter().isPresent() || joint.thickness().isPresent())) {
-      new TenonCheck(problems, node, joint).against(part.section());
+      new TenonCheck(context, node, joint).against(part.section());
     }
   }
 
+  /** A section that is refused itself has no say in what goes into it. */
   private void against(Section section) {
-    if (section instanceof Section.Round round) {
+    if (section instanceof Section.Round round && round.diameter() > 0) {
       against(round.diameter());
-    } else if (section instanceof Section.Rectangle rectangle) {
+    } else if (section instanceof Section.Rectangle rectangle
+        && rectangle.width() > 0
+        && rectangle.thickness() > 0) {
       against(rectangle);
     }
   }
@@ -93,14 +96,14 @@ final class TenonCheck {
     if (tooLarge) {
       tooLarge(
           key,
-          plain(size),
-          (bare ? "at most " : "less than ") + plain(whole),
+          context.told(size),
+          (bare ? "at most " : "less than ") + context.told(whole),
           "the tenon is "
-              + plain(size)
-              + " mm and must be "
+              + context.told(size)
+              + " and must be "
               + (bare ? "at most " : "less than ")
-              + plain(whole)
-              + " mm, "
+              + context.told(whole)
+              + ", "
               + what);
     }
     return !tooLarge;
@@ -110,15 +113,14 @@ final class TenonCheck {
     if (from.isPresent() && from.getAsDouble() + size > whole + Tolerances.coincident()) {
       tooLarge(
           key,
-          plain(from.getAsDouble()),
-          "at most " + plain(whole - size),
+          context.told(from.getAsDouble()),
+          "at most " + context.told(whole - size),
           "a tenon of "
-              + plain(size)
-              + " mm, "
-              + plain(from.getAsDouble())
-              + " mm in, runs out of a part of "
-              + plain(whole)
-              + " mm");
+              + context.told(size)
+              + ", "
+              + context.told(from.getAsDouble())
+              + " in from the edge, runs out of a part of "
+              + context.told(whole));
     }
   }
 
@@ -140,7 +142,7 @@ final class TenonCheck {
     if (haunch.deep() >= joint.length().orElse(Double.POSITIVE_INFINITY)) {
       tooLarge(
           "haunch",
-          plain(haunch.deep()),
+          context.told(haunch.deep()),
           "less than the length",
           "the haunch is as deep as the tenon is long");
     }
@@ -148,10 +150,6 @@ final class TenonCheck {
 
   private void tooLarge(String key, String found, String allowed, String what) {
     Json.At at = node.members().containsKey(key) ? node.members().get(key).at() : node.at();
-    problems.add("tenon-too-large", at, found, allowed, what);
-  }
-
-  private static String plain(double mm) {
-    return String.format(java.util.Locale.ROOT, "%.2f", mm);
+    context.problems().add("tenon-too-large", at, found, allowed, what);
   }
 }

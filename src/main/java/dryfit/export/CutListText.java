@@ -10,6 +10,7 @@ import dryfit.timber.Species;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** A cut list as text for a terminal of eighty columns. */
 public final class CutListText {
@@ -17,15 +18,27 @@ public final class CutListText {
       "Parts are shown finished with their tenons; blanks have what you allow for sawing and"
           + " planing. Rough sizes come from charts, and a rough board is not flat: measure yours.";
 
-  private final TextStyle style;
+  /** Columns for names: at least so many, and no more than leaves the sizes in their place. */
+  private static final int NAMES = 20;
 
-  private CutListText(TextStyle style) {
+  private static final int WIDEST = 30;
+
+  private final TextStyle style;
+  private final int names;
+
+  private CutListText(TextStyle style, CutList list) {
     this.style = style;
+    this.names =
+        Stream.concat(
+                list.groups().stream().flatMap(g -> g.rows().stream()), list.pieces().stream())
+            .mapToInt(row -> name(row).length())
+            .filter(length -> length <= WIDEST)
+            .reduce(NAMES, Math::max);
   }
 
   /** The list; each line ended by a line feed. */
   public static String of(Chair chair, CutList list, TextStyle style) {
-    CutListText text = new CutListText(style);
+    CutListText text = new CutListText(style, list);
     StringBuilder out = new StringBuilder();
     out.append(style.bold(chair.design().name() + ": cut list")).append('\n');
     for (Group group : list.groups()) {
@@ -49,21 +62,29 @@ public final class CutListText {
   }
 
   private String heading() {
-    return String.format(Locale.ROOT, "  %-20s %3s  %-24s  %-24s%n", "", "", "finished", "blank")
-        .replaceAll("\\s+$", "\n");
+    return line("", "", "finished", "blank");
   }
 
+  /** A name that is too long for its column has a line to itself. */
   private String row(Row row) {
-    String name = row.name() + (row.pair() ? " (pair)" : "");
-    return String.format(
-            Locale.ROOT,
-            "  %-20s %3d  %-24s  %-24s",
-            name,
-            row.count(),
+    String name = name(row);
+    boolean fits = name.length() <= names;
+    String sizes =
+        line(
+            fits ? name : "",
+            Integer.toString(row.count()),
             size(row.finished(), style),
-            size(row.rough(), style))
-        .stripTrailing()
-        .concat("\n");
+            size(row.rough(), style));
+    return fits ? sizes : "  " + name + "\n" + sizes;
+  }
+
+  private static String name(Row row) {
+    return row.name() + (row.pair() ? " (pair)" : "");
+  }
+
+  private String line(String name, String count, String finished, String blank) {
+    String format = "  %-" + names + "s %3s  %-24s  %-24s";
+    return String.format(Locale.ROOT, format, name, count, finished, blank).stripTrailing() + "\n";
   }
 
   /** {@code 648 × 42 × 42}; inches to the nearest division, without what that leaves out. */
@@ -97,8 +118,9 @@ public final class CutListText {
   static String sum(Group group, BoardsPlan plan) {
     return String.format(
         Locale.ROOT,
-        "%d blanks, %.2f board feet (%.4f m³), %.1f kg; with %.0f %% for waste buy %d board feet",
+        "%d %s, %.2f board feet (%.4f m³), %.1f kg; with %.0f %% for waste buy %d board feet",
         group.count(),
+        group.count() == 1 ? "blank" : "blanks",
         group.boardFeet(),
         group.cubicMetres(),
         group.mass(),

@@ -16,6 +16,9 @@ public final class StepsText {
           + " manual, hold the work so that it cannot turn, and wear protection for eyes, ears and"
           + " lungs.";
 
+  /** Why edges come after everything else. */
+  private static final String LAST = ", now that no line is measured from them.";
+
   private final TextStyle style;
 
   private StepsText(TextStyle style) {
@@ -59,14 +62,8 @@ public final class StepsText {
   private String sentence(Step step) {
     String about = "\"" + step.about() + "\"";
     return switch (step.kind()) {
-      case SQUARE ->
-          "Square the blank to "
-              + size(step, 0)
-              + " × "
-              + size(step, 1)
-              + " × "
-              + size(step, 2)
-              + ".";
+      case CUT_OUT -> "Cut the blank out, " + block(step) + " as in the cut list.";
+      case SQUARE -> "Square it to " + block(step) + ".";
       case MARK -> "Mark face side and face edge, and which way is up, front and outside.";
       case BEND ->
           "Bend it, and let it keep its shape before any joint is marked: "
@@ -164,11 +161,13 @@ public final class StepsText {
       case TAPER ->
           "Taper the "
               + step.about()
-              + " from "
+              + ", beginning "
               + size(step, 0)
-              + " to "
-              + size(step, 1)
-              + " along it, now that the joints are cut.";
+              + " from its first end, until "
+              + size(step, 2)
+              + " are left "
+              + (step.sizes().get(1) < 0.05 ? "at that end" : size(step, 1) + " from it")
+              + ", now that the joints are cut.";
       case TURN -> "Turn it.";
       case BLOCK_END -> "Saw the end at " + step.about() + ", " + angle(step.angle()) + ".";
       case NOTCH ->
@@ -181,7 +180,12 @@ public final class StepsText {
               + " across it.";
       case HOLLOW -> "Hollow the top, " + size(step, 0) + " at the deepest place.";
       case EASE_FOOT -> "Chamfer the edge of the foot, " + size(step, 0) + ".";
-      case EASE -> "Ease the edges last; until now lines are measured from them.";
+      case EASE -> "Ease " + step.about() + ", " + size(step, 0) + " across the flat" + LAST;
+      case CHAMFER -> "Chamfer " + step.about() + ", " + size(step, 0) + " on both faces" + LAST;
+      case ROUND_OVER -> "Round over " + step.about() + ", radius " + size(step, 0) + LAST;
+      case BREAK_EDGES ->
+          "Take the sharpness off the edges, which are drawn square; do it last, for until now"
+              + " lines are measured from them.";
     };
   }
 
@@ -195,6 +199,10 @@ public final class StepsText {
         + ", "
         + held
         + ".";
+  }
+
+  private String block(Step step) {
+    return size(step, 0) + " × " + size(step, 1) + " × " + size(step, 2);
   }
 
   private String size(Step step, int i) {

@@ -23,7 +23,9 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
 
   /** What is done; in each the order of cuts is a matter of the trade. */
   public enum Kind {
-    /** The blank is squared: length, width, thickness with allowances. */
+    /** The blank is cut out of the board: length, width, thickness as in the cut list. */
+    CUT_OUT,
+    /** The blank is squared: length, width, thickness, with the oversize that the part keeps. */
     SQUARE,
     /** Reference face and edge are marked, and which way is up, front and outside. */
     MARK,
@@ -68,7 +70,7 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     SAW_SECOND,
     /** An outline is sawn, and there is no other. */
     SAW,
-    /** A taper is sawn, after all joints: where it begins and ends. */
+    /** A taper is sawn, after all joints: where it begins and ends, and what is left there. */
     TAPER,
     /** Turned round. */
     TURN,
@@ -80,7 +82,13 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     HOLLOW,
     /** The edge of the foot is chamfered: size. */
     EASE_FOOT,
-    /** Edges are eased last, when no line is measured from them any more. */
-    EASE
+    /** Edges are eased last, when no line is measured from them any more: across the flat. */
+    EASE,
+    /** Edges are chamfered last: along both faces. */
+    CHAMFER,
+    /** Edges are rounded over last: radius. */
+    ROUND_OVER,
+    /** Edges that are drawn sharp, of which the sharpness is taken last. */
+    BREAK_EDGES
   }
 }

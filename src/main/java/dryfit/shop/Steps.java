@@ -3,6 +3,7 @@ package dryfit.shop;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.EdgePlan;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
@@ -10,7 +11,6 @@ import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PanelShape;
 import dryfit.geometry.EndCut;
-import dryfit.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -50,8 +50,7 @@ public record Steps(int part, List<Step> steps) {
     }
 
     List<Step> steps() {
-      Vec3 size = part.blank().rough().size();
-      sized(Step.Kind.SQUARE, "", size.x(), size.y(), size.z());
+      blank();
       steps.add(Step.of(Step.Kind.MARK, ""));
       part.bend()
           .filter(b -> Double.isFinite(b.radius()))
@@ -79,8 +78,37 @@ public record Steps(int part, List<Step> steps) {
           .foot()
           .filter(f -> f.ease() > 0)
           .ifPresent(f -> sized(Step.Kind.EASE_FOOT, "", f.ease()));
-      steps.add(Step.of(Step.Kind.EASE, ""));
+      edges();
       return steps;
+    }
+
+    /** As the cut list has it, and as all lines are then marked on it. */
+    private void blank() {
+      Blank blank = Blank.of(part, chair.design().boards().allow());
+      PartCuts.Oversize own = cuts().oversize();
+      boolean keepsIt = own.sides() > 0 || own.ends() > 0;
+      Blank.Size rough = blank.rough();
+      Blank.Size squared = keepsIt ? rough : blank.finished();
+      if (!rough.equals(squared)) {
+        sized(Step.Kind.CUT_OUT, "", rough.length(), rough.width(), rough.thickness());
+      }
+      sized(Step.Kind.SQUARE, "", squared.length(), squared.width(), squared.thickness());
+    }
+
+    private void edges() {
+      List<EdgePlan> edges = part.plan().common().edges();
+      if (edges.isEmpty()) {
+        steps.add(Step.of(Step.Kind.BREAK_EDGES, ""));
+      }
+      for (EdgePlan edge : edges) {
+        Step.Kind kind =
+            switch (edge.shape()) {
+              case EASED -> Step.Kind.EASE;
+              case CHAMFER -> Step.Kind.CHAMFER;
+              case ROUND_OVER -> Step.Kind.ROUND_OVER;
+            };
+        sized(kind, EdgeWords.of(edge), edge.size());
+      }
     }
 
     private PartCuts cuts() {
@@ -207,7 +235,13 @@ public record Steps(int part, List<Step> steps) {
         straight
             .tapers()
             .forEach(
-                t -> sized(Step.Kind.TAPER, String.join(" and ", t.faces()), t.from(), t.to()));
+                t ->
+                    sized(
+                        Step.Kind.TAPER,
+                        String.join(" and ", t.faces()),
+                        t.from(),
+                        t.to(),
+                        t.leaves()));
       } else if (plan instanceof PartPlan.Turned || plan instanceof PartPlan.Peg) {
         steps.add(Step.of(Step.Kind.TURN, ""));
       } else if (plan instanceof PartPlan.CornerBlock block) {

@@ -90,7 +90,7 @@ class StepsTest {
             Step.Kind.MORTISE_BEFORE_SAWING,
             Step.Kind.SAW,
             Step.Kind.MORTISE_IN_OFFCUTS,
-            Step.Kind.EASE);
+            Step.Kind.BREAK_EDGES);
   }
 
   @Test
@@ -110,7 +110,7 @@ class StepsTest {
             Step.Kind.FOOT,
             Step.Kind.MORTISE,
             Step.Kind.EASE_FOOT,
-            Step.Kind.EASE);
+            Step.Kind.BREAK_EDGES);
     Step foot = steps.get(2);
     // Rake 1 in 5: across 40 the foot's plane runs 8 along the leg. What stands on the floor is 2
     // less at each side of the eased foot, 40 sqrt(1.04) - 4 long, and that times sin of the rake.
@@ -140,5 +140,44 @@ class StepsTest {
     assertThat(of(chair(arm, ""), "arm"))
         .extracting(Step::kind)
         .containsSubsequence(Step.Kind.SAW_FIRST, Step.Kind.SAW_SECOND);
+  }
+
+  @Test
+  void aBlankIsCutOutAsTheCutListHasItAndSquaredToWhatThePartNeeds() {
+    // Across the board lies the wider way, whichever of the part's own it is.
+    Chair chair =
+        chair(
+            """
+            "rail": { "form": "straight", "section": [20, 40], "from": [0, 0, 50], "to": [300, 0, 50] }""",
+            "");
+    List<Step> steps = of(chair, "rail");
+    assertThat(steps)
+        .extracting(Step::kind)
+        .startsWith(Step.Kind.CUT_OUT, Step.Kind.SQUARE, Step.Kind.MARK);
+    Blank blank = Blank.of(chair.parts().get(0), chair.design().boards().allow());
+    assertThat(steps.get(0).sizes())
+        .containsExactly(
+            blank.rough().length(), blank.rough().width(), blank.rough().thickness());
+    assertThat(steps.get(1).sizes().get(0)).isCloseTo(300, within(1e-6));
+    assertThat(steps.get(1).sizes().get(1)).isCloseTo(40, within(1e-6));
+    assertThat(steps.get(1).sizes().get(2)).isCloseTo(20, within(1e-6));
+  }
+
+  @Test
+  void edgesThatAreWrittenAreTheLastStepsEachWithItsSize() {
+    String rail =
+        """
+        "rail": { "form": "straight", "section": [40, 20], "from": [0, 0, 50], "to": [300, 0, 50],
+          "edges": [ { "between": ["top", "front"], "shape": "chamfer", "size": 3 },
+                     { "between": "all long", "shape": "eased", "size": 1 } ] }""";
+    List<Step> steps = of(chair(rail, ""), "rail");
+    Step chamfer = steps.get(steps.size() - 2);
+    Step eased = steps.get(steps.size() - 1);
+    assertThat(chamfer.kind()).isEqualTo(Step.Kind.CHAMFER);
+    assertThat(chamfer.about()).isEqualTo("the edge between top and front");
+    assertThat(chamfer.sizes()).containsExactly(3.0);
+    assertThat(eased.kind()).isEqualTo(Step.Kind.EASE);
+    assertThat(eased.about()).isEqualTo("the long edges");
+    assertThat(steps).extracting(Step::kind).doesNotContain(Step.Kind.BREAK_EDGES);
   }
 }

@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Hand;
+import dryfit.document.JointPlan;
 import dryfit.document.PartPlan;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
@@ -25,6 +26,14 @@ final class Spacers {
 
   /** Parts nearer to each other than this are not held apart by a stick, mm. */
   private static final double LEAST = 5;
+
+  /** The face beside a groove stands further out than its bottom by more than this, mm. */
+  private static final double GROOVE = 2;
+
+  /** Half of the widest groove that is looked beside, and how finely, mm. */
+  private static final double WIDEST = 15;
+
+  private static final double STEP = 0.5;
 
   /** Cosine of 45 degrees. */
   private static final double HALF = Math.sqrt(0.5);
@@ -122,8 +131,36 @@ final class Spacers {
     return joint.at().minus(joint.entry().times(OFF));
   }
 
-  /** The height of the underside of a part, or of its top, on a plumb line. */
+  /**
+   * The height of the underside of a part, or of its top, on a plumb line; where a panel's groove
+   * runs there, of the wood beside the groove, for a stick stands on a face.
+   */
   private OptionalDouble surface(Joint joint, Vec3 at, boolean underside) {
+    OptionalDouble middle = plumb(joint, at, underside);
+    boolean grooved =
+        chair.joints().stream()
+            .anyMatch(
+                j -> j.mortised() == joint.tenoned() && j.plan().kind() == JointPlan.Kind.GROOVE);
+    if (middle.isEmpty() || !grooved) {
+      return middle;
+    }
+    Vec3 across = chair.parts().get(joint.tenoned()).lengthNear(joint.at()).cross(Vec3.UP).unit();
+    for (double off = STEP; off <= WIDEST; off += STEP) {
+      for (double way : new double[] {off, -off}) {
+        OptionalDouble beside = plumb(joint, at.plus(across.times(way)), underside);
+        if (beside.isPresent() && isOut(beside.getAsDouble(), middle.getAsDouble(), underside)) {
+          return beside;
+        }
+      }
+    }
+    return middle;
+  }
+
+  private static boolean isOut(double beside, double middle, boolean underside) {
+    return underside ? middle - beside > GROOVE : beside - middle > GROOVE;
+  }
+
+  private OptionalDouble plumb(Joint joint, Vec3 at, boolean underside) {
     Part part = chair.parts().get(joint.tenoned());
     double low =
         part.placedCells().stream().mapToDouble(c -> c.reach(Vec3.UP.negated())).max().orElse(0);

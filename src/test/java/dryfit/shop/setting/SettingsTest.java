@@ -76,6 +76,31 @@ class SettingsTest {
   }
 
   @Test
+  void aStickStandsOnTheFaceBesideThePanelsGroove() {
+    FitReport framed =
+        fitted(
+            """
+            "near": { "form": "straight", "section": [40, 40], "from": [0, -220, 0], "to": [0, -220, 400] },
+            "far": { "form": "straight", "section": [40, 40], "from": [0, 0, 0], "to": [0, 0, 400] },
+            "low": { "form": "straight", "section": [30, 20], "from": [0, -200, 100], "to": [0, -20, 100] },
+            "high": { "form": "straight", "section": [40, 20], "from": [0, -200, 300], "to": [0, -20, 300] },
+            "board": { "form": "panel", "thickness": 8,
+              "fills": ["near", "low", "far", "high"], "groove": { "deep": 7, "gap": 2, "slack": 0.1 } }
+            """,
+            """
+            "low": { "tenon": "low end", "into": "far", "thickness": 8, "width": 20, "length": 15 },
+            "high": { "tenon": "high end", "into": "far", "thickness": 8, "width": 20, "length": 15 }
+            """);
+    List<Setting> sticks =
+        Settings.of(framed).all().stream().filter(s -> s.tool() == Tool.SPACER).toList();
+    assertThat(sticks)
+        .extracting(Setting::where)
+        .containsExactly("the floor to underside of low", "top of low to underside of high");
+    // From groove to groove it would be 14 more.
+    assertThat(size(sticks.get(1), "height, plumb")).isCloseTo(300 - 20 - 115, within(NEAR));
+  }
+
+  @Test
   void aMouthIsMeasuredFromTheNearerEndAndFromAnEdge() {
     Settings settings = Settings.of(legAndRails()).only("high", "");
     Setting mouth = only(settings, Tool.KNIFE);
