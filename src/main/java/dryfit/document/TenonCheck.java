@@ -29,8 +29,7 @@ final class TenonCheck {
    * @param node where the joint is written
    * @param parts those of the chair by name
    */
-  static void check(
-      JointPlan joint, Json.Obj node, Map<String, PartPlan> parts, Context context) {
+  static void check(JointPlan joint, Json.Obj node, Map<String, PartPlan> parts, Context context) {
     if (parts.get(joint.tenon().part()) instanceof PartPlan.Straight part
         && (joint.diameter().isPresent() || joint.thickness().isPresent())) {
       new TenonCheck(context, node, joint).against(part.section());

@@ -156,8 +156,7 @@ class StepsTest {
         .startsWith(Step.Kind.CUT_OUT, Step.Kind.SQUARE, Step.Kind.MARK);
     Blank blank = Blank.of(chair.parts().get(0), chair.design().boards().allow());
     assertThat(steps.get(0).sizes())
-        .containsExactly(
-            blank.rough().length(), blank.rough().width(), blank.rough().thickness());
+        .containsExactly(blank.rough().length(), blank.rough().width(), blank.rough().thickness());
     assertThat(steps.get(1).sizes().get(0)).isCloseTo(300, within(1e-6));
     assertThat(steps.get(1).sizes().get(1)).isCloseTo(40, within(1e-6));
     assertThat(steps.get(1).sizes().get(2)).isCloseTo(20, within(1e-6));
