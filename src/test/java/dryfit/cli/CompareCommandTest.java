@@ -3,9 +3,6 @@ package dryfit.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfit.export.Schemas;
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -16,24 +13,9 @@ class CompareCommandTest {
 
   @TempDir Path folder;
 
-  private record Said(int code, String out, String err) {}
-
-  private static Said run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   @Test
   void oneVariantIsHeldAgainstTheChairAsDrawn() {
-    Said said = run("compare", STOOL, "--variant", "high");
+    Said said = Said.by("compare", STOOL, "--variant", "high");
     assertThat(said.code()).isZero();
     assertThat(said.out()).startsWith("A  as drawn: fits\nB  high: fits\n");
     assertThat(said.out()).containsPattern("seatTop +440\\.0 mm +470\\.0 mm +\\+30\\.00 mm");
@@ -41,7 +23,7 @@ class CompareCommandTest {
 
   @Test
   void aBentPartHasTheSizeOfTheStraightPieceItIsBentFrom() {
-    Said said = run("compare", "models/millrace-armchair.json", "--variant", "low", "--all");
+    Said said = Said.by("compare", "models/millrace-armchair.json", "--variant", "low", "--all");
     String crest = said.out().substring(said.out().indexOf("\n  crest\n"));
     assertThat(crest.lines().limit(8).toList().toString())
         .containsPattern(" length +427\\.9 mm")
@@ -51,7 +33,7 @@ class CompareCommandTest {
 
   @Test
   void anotherFileIsHeldAgainstTheFirst() {
-    Said said = run("compare", STOOL, "models/kiln-stool.json", "--json");
+    Said said = Said.by("compare", STOOL, "models/kiln-stool.json", "--json");
     assertThat(said.code()).isZero();
     assertThat(Schemas.problems("compare-1.schema.json", said.out())).isEmpty();
     assertThat(said.out()).contains("kiln-stool.json, as drawn");
@@ -60,16 +42,16 @@ class CompareCommandTest {
   @Test
   void aPageIsWrittenWhole() throws Exception {
     Path page = folder.resolve("high.html");
-    Said said = run("compare", STOOL, "--variant", "high", "--page", page.toString());
+    Said said = Said.by("compare", STOOL, "--variant", "high", "--page", page.toString());
     assertThat(said.code()).isZero();
     assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").endsWith("</html>\n");
   }
 
   @Test
   void aVariantThatIsNotThereIsRefused() {
-    Said said = run("compare", STOOL, "--variant", "hihg");
+    Said said = Said.by("compare", STOOL, "--variant", "hihg");
     assertThat(said.code()).isEqualTo(3);
     assertThat(said.err()).contains("hihg");
-    assertThat(run("compare", "models/none.json").code()).isEqualTo(3);
+    assertThat(Said.by("compare", "models/none.json").code()).isEqualTo(3);
   }
 }

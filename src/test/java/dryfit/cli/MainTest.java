@@ -22,25 +22,6 @@ class MainTest {
   @TempDir Path folder;
 
   /** What a command printed and how it ended. */
-  private record Said(int code, String out, String err) {
-    String lastLine() {
-      return out.strip().lines().reduce("", (a, b) -> b);
-    }
-  }
-
-  private static Said run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   private String changed(String from, String to) throws IOException {
     String text = Files.readString(Path.of(STOOL));
     assertThat(text).contains(from);
@@ -49,7 +30,7 @@ class MainTest {
 
   @Test
   void aChairThatFitsEndsWithZeroAndSaysSo() {
-    Said said = run("fit", STOOL);
+    Said said = Said.by("fit", STOOL);
     assertThat(said.code()).isZero();
     assertThat(said.lastLine()).startsWith("FITS: 12 joints seated");
     assertThat(said.err()).isEmpty();
@@ -57,7 +38,7 @@ class MainTest {
 
   @Test
   void aChairThatGoesTogetherIsToldStepByStep() {
-    Said said = run("assemble", STOOL);
+    Said said = Said.by("assemble", STOOL);
     assertThat(said.code()).isZero();
     assertThat(said.out()).contains("right side");
     assertThat(said.lastLine()).isEqualTo("GOES TOGETHER: in 10 steps");
@@ -66,7 +47,7 @@ class MainTest {
   @Test
   void boardsListsBlanksAndWritesThem() throws IOException {
     Path to = folder.resolve("lists");
-    Said said = run("boards", STOOL, "--to", to.toString());
+    Said said = Said.by("boards", STOOL, "--to", to.toString());
     assertThat(said.code()).isZero();
     assertThat(said.out()).contains("side-rail (pair)       2").contains("board feet");
     assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
@@ -77,25 +58,25 @@ class MainTest {
 
   @Test
   void whatIsAllowedForBlanksIsAnOption() {
-    Said said = run("boards", STOOL, "--allow", "1 in, 1/4 in, 0", "--csv");
+    Said said = Said.by("boards", STOOL, "--allow", "1 in, 1/4 in, 0", "--csv");
     assertThat(said.out()).contains("440.0,50.0,50.0,465.4,56.4,50.0");
-    Said wrong = run("boards", STOOL, "--allow", "1 in");
+    Said wrong = Said.by("boards", STOOL, "--allow", "1 in");
     assertThat(wrong.code()).isEqualTo(2);
     assertThat(wrong.err()).contains("--allow needs three lengths");
   }
 
   @Test
   void aListOfAnInchChairSpeaksInchesInASpreadsheetToo() {
-    Said said = run("boards", "models/orchard-side-chair.json", "--csv");
+    Said said = Said.by("boards", "models/orchard-side-chair.json", "--csv");
     assertThat(said.out()).contains("finished length in,").doesNotContain(" mm,");
-    Said metric = run("boards", "models/orchard-side-chair.json", "--csv", "--units", "mm");
+    Said metric = Said.by("boards", "models/orchard-side-chair.json", "--csv", "--units", "mm");
     assertThat(metric.out()).contains("finished length mm,").doesNotContain(" in,");
   }
 
   @Test
   void aFolderThatCannotBeIsRefusedBeforeAnyListIsPrinted() throws IOException {
     Path file = Files.writeString(folder.resolve("here"), "a file");
-    Said said = run("boards", STOOL, "--to", file.toString());
+    Said said = Said.by("boards", STOOL, "--to", file.toString());
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
     assertThat(said.err()).contains("not written").doesNotContain(".part");
@@ -103,7 +84,7 @@ class MainTest {
 
   @Test
   void aPartThatIsNotInTheChairCannotBeGluedFirst() {
-    Said said = run("assemble", STOOL, "--glued", "front-leg right, arm");
+    Said said = Said.by("assemble", STOOL, "--glued", "front-leg right, arm");
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err()).contains("no part is called 'arm'");
   }
@@ -111,7 +92,7 @@ class MainTest {
   @Test
   void tenonsThatMeetInALegDoNotFit() throws IOException {
     String file = changed("\"width\": 38, \"length\": 25", "\"width\": 38, \"length\": 38");
-    Said said = run("fit", file);
+    Said said = Said.by("fit", file);
     assertThat(said.code()).isEqualTo(4);
     assertThat(said.lastLine()).startsWith("DOES NOT FIT: ");
     assertThat(said.out()).contains("STOPS THE BUILD").contains("front-leg");
@@ -120,7 +101,7 @@ class MainTest {
   @Test
   void aDocumentWithAFaultIsRefusedWithFileLineAndPlace() throws IOException {
     String file = changed("\"depth\": 360", "\"depth\": \"widht\"");
-    Said said = run("fit", file);
+    Said said = Said.by("fit", file);
     assertThat(said.code()).isEqualTo(3);
     assertThat(said.out()).isEmpty();
     assertThat(said.err())
@@ -131,14 +112,14 @@ class MainTest {
 
   @Test
   void aFileThatIsNotThereIsRefused() {
-    Said said = run("fit", folder.resolve("none.json").toString());
+    Said said = Said.by("fit", folder.resolve("none.json").toString());
     assertThat(said.code()).isEqualTo(3);
     assertThat(said.err()).contains("no such file");
   }
 
   @Test
   void theJsonReportFollowsItsSchema() {
-    Said said = run("fit", STOOL, "--json", "--variant", "high");
+    Said said = Said.by("fit", STOOL, "--json", "--variant", "high");
     assertThat(said.code()).isZero();
     assertThat(Schemas.problems("fit-report-1.schema.json", said.out())).isEmpty();
     assertThat(said.out()).contains("\"variant\" : \"high\"");
@@ -146,7 +127,7 @@ class MainTest {
 
   @Test
   void theJsonRefusalFollowsItsSchema() {
-    Said said = run("fit", STOOL, "--json", "--variant", "hihg");
+    Said said = Said.by("fit", STOOL, "--json", "--variant", "hihg");
     assertThat(said.code()).isEqualTo(3);
     assertThat(Schemas.problems("problems-1.schema.json", said.out())).isEmpty();
     assertThat(said.out()).contains("\"nearest\" : \"high\"");
@@ -154,18 +135,18 @@ class MainTest {
 
   @Test
   void theSameQuestionGetsTheSameAnswerToTheByte() {
-    assertThat(run("fit", STOOL, "--json")).isEqualTo(run("fit", STOOL, "--json"));
-    assertThat(run("fit", STOOL)).isEqualTo(run("fit", STOOL));
+    assertThat(Said.by("fit", STOOL, "--json")).isEqualTo(Said.by("fit", STOOL, "--json"));
+    assertThat(Said.by("fit", STOOL)).isEqualTo(Said.by("fit", STOOL));
   }
 
   @Test
   void lengthsComeInTheUnitAskedFor() {
     // 6.9 mm of wall is 0.2717 in: 17/64 = 0.2656 with 0.006 over, 1/4 with 0.022 over.
-    assertThat(run("fit", STOOL).out()).contains("wall      6.9 mm");
-    assertThat(run("fit", STOOL, "--units", "in").out()).contains("17/64 in (+0.006)");
-    assertThat(run("fit", STOOL, "--units", "in", "--fractions", "16").out())
+    assertThat(Said.by("fit", STOOL).out()).contains("wall      6.9 mm");
+    assertThat(Said.by("fit", STOOL, "--units", "in").out()).contains("17/64 in (+0.006)");
+    assertThat(Said.by("fit", STOOL, "--units", "in", "--fractions", "16").out())
         .contains("1/4 in (+0.022)");
-    assertThat(run("fit", STOOL, "--units", "in", "--decimals").out()).contains("0.272 in");
+    assertThat(Said.by("fit", STOOL, "--units", "in", "--decimals").out()).contains("0.272 in");
   }
 
   @ParameterizedTest
@@ -188,7 +169,7 @@ class MainTest {
         "picture models/low-stool.json --size 99999x3"
       })
   void wrongUsageEndsWithTwoAndOneLine(String line) {
-    Said said = run(line.isEmpty() ? new String[0] : line.split(" "));
+    Said said = Said.by(line.isEmpty() ? new String[0] : line.split(" "));
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
     assertThat(said.err().lines()).hasSize(1).allMatch(l -> l.startsWith("dryfit: "));
@@ -196,22 +177,22 @@ class MainTest {
 
   @Test
   void theSecondOpinionStandsBesideTheReportAndDoesNotChangeIt() {
-    Said said = run("fit", STOOL, "--second-opinion", "--json");
+    Said said = Said.by("fit", STOOL, "--second-opinion", "--json");
     assertThat(said.code()).isZero();
-    assertThat(said.out()).isEqualTo(run("fit", STOOL, "--json").out());
+    assertThat(said.out()).isEqualTo(Said.by("fit", STOOL, "--json").out());
     assertThat(said.err().lines())
         .singleElement()
         .asString()
         .isEqualTo(
             "second opinion: jcsg agrees with exact on the volume, shells and holes of all 11"
                 + " parts");
-    assertThat(run("fit", STOOL, "--second-opinion", "--kernel", "jcsg").err())
+    assertThat(Said.by("fit", STOOL, "--second-opinion", "--kernel", "jcsg").err())
         .startsWith("second opinion: exact agrees with jcsg");
   }
 
   @Test
   void aCommandThatThereIsNotIsAnsweredWithThoseThatThereAre() {
-    assertThat(run("frobnicate", "x").err())
+    assertThat(Said.by("frobnicate", "x").err())
         .contains("there is no command 'frobnicate'")
         .contains("fit, assemble, angles");
   }
@@ -219,7 +200,7 @@ class MainTest {
   @ParameterizedTest
   @ValueSource(strings = {"fit", "assemble", "compare", "boards"})
   void aRefusalIsJsonWhereJsonWasAskedFor(String command) {
-    Said said = run(command, "none.json", "--json");
+    Said said = Said.by(command, "none.json", "--json");
     assertThat(said.code()).isEqualTo(3);
     assertThat(said.err()).isEmpty();
     assertThat(Schemas.problems("problems-1.schema.json", said.out())).isEmpty();
@@ -228,7 +209,7 @@ class MainTest {
   @Test
   void aDayThatThereIsNotIsTheCommandsFaultNotTheDocuments() {
     Said said =
-        run(
+        Said.by(
             "measure",
             STOOL,
             "--part",
@@ -245,7 +226,7 @@ class MainTest {
 
   @Test
   void aSlipInAnOptionGetsTheNearestOne() {
-    assertThat(run("fit", STOOL, "--jsn").err()).contains("do you mean --json?");
+    assertThat(Said.by("fit", STOOL, "--jsn").err()).contains("do you mean --json?");
   }
 
   @ParameterizedTest
@@ -266,7 +247,7 @@ class MainTest {
         "window"
       })
   void helpIsThereForEveryCommandWithinEightyColumns(String command) {
-    Said said = command.isEmpty() ? run("--help") : run(command, "--help");
+    Said said = command.isEmpty() ? Said.by("--help") : Said.by(command, "--help");
     assertThat(said.code()).isZero();
     assertThat(said.out()).contains("Example").contains("models/");
     assertThat(said.out().lines()).allMatch(l -> l.length() <= 80);
@@ -274,7 +255,7 @@ class MainTest {
 
   @Test
   void theVersionIsThatOfTheBuild() throws IOException {
-    Said said = run("--version");
+    Said said = Said.by("--version");
     assertThat(said.out()).isEqualTo("dryfit " + Main.VERSION + System.lineSeparator());
     assertThat(Files.readString(Path.of("pom.xml")))
         .contains("<artifactId>dryfit</artifactId>\n  <version>" + Main.VERSION + "</version>");
@@ -282,24 +263,24 @@ class MainTest {
 
   @Test
   void stepsTellEveryPartOnceAndFitTheTerminal() {
-    Said said = run("steps", "models/kiln-stool.json");
+    Said said = Said.by("steps", "models/kiln-stool.json");
     assertThat(said.code()).isZero();
     assertThat(said.out())
         .contains("back-leg right (the other one mirrored)")
         .contains("Cut the foot, 14.04° off square (75.96° from the face)")
         .contains("in a V-shaped cradle");
     assertThat(said.out().lines()).allMatch(line -> line.length() <= 80);
-    assertThat(run("steps", "models/no-such.json").code()).isEqualTo(3);
+    assertThat(Said.by("steps", "models/no-such.json").code()).isEqualTo(3);
   }
 
   @Test
   void variantsAreListedOneALine() {
-    assertThat(run("variants", STOOL).out().lines()).containsExactly("as drawn", "high");
+    assertThat(Said.by("variants", STOOL).out().lines()).containsExactly("as drawn", "high");
   }
 
   @Test
   void solidsAreListedWithTheirSizeInBothUnits() throws IOException {
-    Said said = run("solids", STOOL, "--to", folder.toString());
+    Said said = Said.by("solids", STOOL, "--to", folder.toString());
     assertThat(said.code()).isZero();
     assertThat(said.out())
         .contains("front-leg-left.stl  440.0 x 50.0 x 50.0 mm  (17.32 x 1.97 x 1.97 in)")
@@ -314,7 +295,7 @@ class MainTest {
   void solidsComeInTheFormatAskedFor() throws IOException {
     for (String[] format : new String[][] {{"3mf", ".3mf"}, {"gltf", ".glb"}}) {
       Path to = folder.resolve(format[0]);
-      Said said = run("solids", STOOL, "--format", format[0], "--to", to.toString());
+      Said said = Said.by("solids", STOOL, "--format", format[0], "--to", to.toString());
       assertThat(said.code()).isZero();
       try (Stream<Path> files = Files.list(to)) {
         assertThat(files).hasSize(12).allMatch(f -> f.toString().endsWith(format[1]));
@@ -327,7 +308,7 @@ class MainTest {
   void jigsAreWrittenAsStlAndAs3mfAndWhatIsNotMadeIsExplained() {
     Path to = folder.resolve("jigs");
     Said said =
-        run(
+        Said.by(
             "jigs",
             STOOL,
             "--joint",
@@ -340,7 +321,7 @@ class MainTest {
     assertThat(to.resolve("depth-gauge-front-rail-to-leg-right.stl")).isNotEmptyFile();
     assertThat(to.resolve("depth-gauge-front-rail-to-leg-left.3mf")).isNotEmptyFile();
     assertThat(said.out()).contains("the tongue is 27.00 mm along the hole");
-    Said none = run("jigs", STOOL, "--kind", "bevel-setter", "--to", to.toString());
+    Said none = Said.by("jigs", STOOL, "--kind", "bevel-setter", "--to", to.toString());
     assertThat(none.code()).isZero();
     assertThat(none.out()).contains("no jig here, because both angles are square");
   }
@@ -348,7 +329,8 @@ class MainTest {
   @Test
   void aPictureIsDrawnWhereAskedFor() {
     Path png = folder.resolve("deep/stool.png");
-    Said said = run("picture", STOOL, "--size", "160x120", "--findings", "--to", png.toString());
+    Said said =
+        Said.by("picture", STOOL, "--size", "160x120", "--findings", "--to", png.toString());
     assertThat(said.code()).isZero();
     assertThat(png).isNotEmptyFile();
     assertThat(said.out()).contains("160 x 120 pixels");
@@ -357,7 +339,7 @@ class MainTest {
   @Test
   void aPlaceThatCannotBeWrittenToIsSaidInOneLine() throws IOException {
     Path file = Files.writeString(folder.resolve("taken"), "a file");
-    Said said = run("picture", STOOL, "--size", "160x120", "--to", file + "/stool.png");
+    Said said = Said.by("picture", STOOL, "--size", "160x120", "--to", file + "/stool.png");
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err().lines()).hasSize(1);
     assertThat(said.err()).contains("not written");
@@ -392,27 +374,28 @@ class MainTest {
 
   @Test
   void theLastLineCountsAsTheListDoesAndSaysHowManyThatIsWithBothHands() {
-    Said said = run("fit", "models/orchard-side-chair.json");
+    Said said = Said.by("fit", "models/orchard-side-chair.json");
     assertThat(said.out()).contains("\n  2  The mortises").doesNotContain("\n  3  ");
     assertThat(said.lastLine()).endsWith("; 2 to know (4 counting both hands)");
   }
 
   @Test
   void anInchChairIsToldInInchesWithoutSignsOfNothing() {
-    Said said = run("fit", "models/orchard-side-chair.json");
+    Said said = Said.by("fit", "models/orchard-side-chair.json");
     assertThat(said.out())
         .contains("glue      3.97 in² long grain")
         .contains("1 23/64 in over 12 in")
         .contains("Inches to the nearest 1/64; (−0.004) behind one is")
         .doesNotContain("cm²", "(+0.000)", "(−0.000)", "\n  compound:");
-    assertThat(run("fit", STOOL).out()).contains(" cm² long grain").doesNotContain("in²");
+    assertThat(Said.by("fit", STOOL).out()).contains(" cm² long grain").doesNotContain("in²");
   }
 
   @Test
   void anglesAreToldWhetherOrNotTheChairFits() {
-    Said said = run("angles", "models/kiln-stool.json", "--variant", "thin seat", "--units", "in");
+    Said said =
+        Said.by("angles", "models/kiln-stool.json", "--variant", "thin seat", "--units", "in");
     assertThat(said.code()).isZero();
     assertThat(said.out()).contains("angles to set out").contains(" in over 12 in");
-    assertThat(run("angles", STOOL, "--units", "cm").code()).isEqualTo(2);
+    assertThat(Said.by("angles", STOOL, "--units", "cm").code()).isEqualTo(2);
   }
 }

@@ -2,12 +2,11 @@ package dryfit.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,28 +15,15 @@ class MeasureCommandTest {
   @TempDir Path folder;
   private Path stool;
 
-  private record Said(int code, String out, String err) {}
-
   @BeforeEach
   void copyTheStool() throws IOException {
     stool = Files.copy(Path.of("models/low-stool.json"), folder.resolve("stool.json"));
   }
 
   private Said run(String... more) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    String[] args = new String[more.length + 2];
-    args[0] = "measure";
-    args[1] = stool.toString();
-    System.arraycopy(more, 0, args, 2, more.length);
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    List<String> args = new ArrayList<>(List.of("measure", stool.toString()));
+    args.addAll(List.of(more));
+    return Said.by(args.toArray(String[]::new));
   }
 
   @Test

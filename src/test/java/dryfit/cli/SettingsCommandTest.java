@@ -1,9 +1,7 @@
 package dryfit.cli;
 
-import static dryfit.cli.SweepCommandTest.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dryfit.cli.SweepCommandTest.Said;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,7 +12,7 @@ class SettingsCommandTest {
 
   @Test
   void aCompoundShoulderHasBothHandsAndBothScales() {
-    Said said = run("settings", ARMCHAIR, "--joint", "side rail to front leg");
+    Said said = Said.by("settings", ARMCHAIR, "--joint", "side rail to front leg");
     assertThat(said.code()).isZero();
     assertThat(said.err()).isEmpty();
     assertThat(said.out())
@@ -32,15 +30,15 @@ class SettingsCommandTest {
 
   @Test
   void everyReportFitsTheTerminalAndIsTheSameEachTime() {
-    Said said = run("settings", "models/orchard-side-chair.json");
+    Said said = Said.by("settings", "models/orchard-side-chair.json");
     assertThat(said.code()).isZero();
     assertThat(said.out().lines()).allMatch(line -> line.length() <= COLUMNS);
-    assertThat(run("settings", "models/orchard-side-chair.json")).isEqualTo(said);
+    assertThat(Said.by("settings", "models/orchard-side-chair.json")).isEqualTo(said);
   }
 
   @Test
   void aPartIsToldAloneAndInInches() {
-    Said said = run("settings", ARMCHAIR, "--part", "back-leg", "--units", "in");
+    Said said = Said.by("settings", ARMCHAIR, "--part", "back-leg", "--units", "in");
     assertThat(said.out())
         .contains("top of side-rail to underside of arm, both hands")
         .contains("height, plumb 8 23/32 in")
@@ -50,7 +48,7 @@ class SettingsCommandTest {
 
   @Test
   void spreadsheetsGetALineAReading() {
-    Said said = run("settings", ARMCHAIR, "--joint", "side rail to front leg", "--csv");
+    Said said = Said.by("settings", ARMCHAIR, "--joint", "side rail to front leg", "--csv");
     assertThat(said.out())
         .startsWith(
             "tool,part,joint,where,reading,off square deg,length mm,to mm,count,from,sense\r\n")
@@ -61,7 +59,7 @@ class SettingsCommandTest {
 
   @Test
   void otherProgramsGetMillimetresAndDegrees() {
-    Said said = run("settings", ARMCHAIR, "--part", "back-leg", "--json", "--drill-point", "3");
+    Said said = Said.by("settings", ARMCHAIR, "--part", "back-leg", "--json", "--drill-point", "3");
     assertThat(said.out())
         .contains("\"format\" : \"dryfit-settings/1\"")
         .contains("\"drillPoint\" : 3")
@@ -78,7 +76,7 @@ class SettingsCommandTest {
     "--fits, 21, --fits is from 0 to 20"
   })
   void whatCannotBeIsToldInOneLine(String option, String value, String message) {
-    Said said = run("settings", ARMCHAIR, option, value);
+    Said said = Said.by("settings", ARMCHAIR, option, value);
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err()).contains(message);
     assertThat(said.err().lines()).hasSize(1);

@@ -3,11 +3,8 @@ package dryfit.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -23,35 +20,14 @@ class StartCommandTest {
   private String file;
 
   /** What the command printed and how it ended. */
-  private record Said(int code, String out, String err) {}
-
   @BeforeEach
   void nameTheFile() {
     file = folder.resolve("chair.json").toString();
   }
 
-  private static Said run(String... args) {
-    return run(Optional.empty(), args);
-  }
-
   /** With a person at the terminal who types these lines and then ends. */
   private static Said typing(String lines, String... args) {
-    return run(Optional.of(new BufferedReader(new StringReader(lines))), args);
-  }
-
-  private static Said run(Optional<BufferedReader> answers, String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new Screen(
-                new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8),
-                false,
-                answers));
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Said.by(Optional.of(new BufferedReader(new StringReader(lines))), args);
   }
 
   @ParameterizedTest
@@ -60,11 +36,11 @@ class StartCommandTest {
     "armchair, mm", "armchair, in", "bench, mm", "bench, in"
   })
   void whatIsBegunFitsAtOnce(String family, String unit) {
-    Said said = run("start", file, "--family", family, "--unit", unit);
+    Said said = Said.by("start", file, "--family", family, "--unit", unit);
     assertThat(said.code()).isZero();
     assertThat(said.err()).isEmpty();
     assertThat(said.out()).contains("fit " + file).contains("picture " + file);
-    Said fit = run("fit", file);
+    Said fit = Said.by("fit", file);
     assertThat(fit.code()).isZero();
     assertThat(fit.out()).doesNotContain("LOOK AT THIS");
   }
@@ -72,7 +48,7 @@ class StartCommandTest {
   @Test
   void whatIsSaidStandsInTheDocument() throws IOException {
     Said said =
-        run(
+        Said.by(
             "start",
             file,
             "--family",
@@ -104,7 +80,7 @@ class StartCommandTest {
 
   @Test
   void whereNobodyCanBeAskedTheFamilyHasToBeSaid() {
-    Said said = run("start", file);
+    Said said = Said.by("start", file);
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err()).contains("--family stool, side-chair, armchair, bench");
     assertThat(said.out()).isEmpty();
@@ -126,8 +102,8 @@ class StartCommandTest {
   void whatCannotBeTakenIsToldInOneLineAndNothingIsWritten(String option, String value) {
     Said said =
         option.equals("--family")
-            ? run("start", file, option, value)
-            : run("start", file, "--family", "stool", option, value);
+            ? Said.by("start", file, option, value)
+            : Said.by("start", file, "--family", "stool", option, value);
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.out()).isEmpty();
     assertThat(said.err().strip().lines()).hasSize(1);
@@ -143,7 +119,7 @@ class StartCommandTest {
     assertThat(said.out()).isEmpty();
     assertThat(said.err()).contains("stands there already").contains("--replace");
     assertThat(Path.of(file)).hasContent("mine");
-    assertThat(run("start", file, "--family", "stool", "--replace").code()).isZero();
+    assertThat(Said.by("start", file, "--family", "stool", "--replace").code()).isZero();
     assertThat(Files.readString(Path.of(file))).contains("dryfit-chair/1");
   }
 

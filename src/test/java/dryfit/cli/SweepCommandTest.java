@@ -2,9 +2,6 @@ package dryfit.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -12,25 +9,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SweepCommandTest {
   private static final String STOOL = "models/low-stool.json";
 
-  record Said(int code, String out, String err) {}
-
-  /** What a command says and ends with, nobody watching. */
-  static Said run(String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            args,
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
   @Test
   void aRangeInWhichTheChairFitsIsToldWithoutAnyProgressInAPipe() {
-    Said said = run("sweep", STOOL, "seatTop from 430 to 440 step 10");
+    Said said = Said.by("sweep", STOOL, "seatTop from 430 to 440 step 10");
     assertThat(said.code()).isZero();
     assertThat(said.out()).endsWith("FITS from 430.00 mm to 440.00 mm\n");
     assertThat(said.err()).isEmpty();
@@ -46,7 +27,7 @@ class SweepCommandTest {
     "seatTop from 0 to 460 step 0.1, more than 1000"
   })
   void whatIsNoRangeIsToldInOneLine(String range, String message) {
-    Said said = run("sweep", STOOL, range);
+    Said said = Said.by("sweep", STOOL, range);
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err()).contains(message);
     assertThat(said.err().lines()).hasSize(1);

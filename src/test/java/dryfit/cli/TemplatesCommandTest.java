@@ -2,10 +2,7 @@ package dryfit.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,21 +18,10 @@ class TemplatesCommandTest {
 
   @TempDir Path folder;
 
-  private record Said(int code, String out, String err) {}
-
   private Said run(String... more) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
     List<String> args = new ArrayList<>(List.of("templates", CHAIR, "--to", folder.toString()));
     args.addAll(List.of(more));
-    int code =
-        Main.run(
-            args.toArray(String[]::new),
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false);
-    return new Said(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return Said.by(args.toArray(String[]::new));
   }
 
   @Test
