@@ -32,7 +32,8 @@ final class ShoulderGap {
 
   /**
    * A look that leaves the part through a face more than about 73 degrees off its way leaves it at
-   * the side, as where a turned part is thinner at its shoulder than behind it.
+   * the side, as where a turned part is thinner at its shoulder than behind it; one that comes to
+   * such a face has missed the one that the shoulder sits on.
    */
   private static final double SIDE = 0.3;
 
@@ -139,8 +140,11 @@ final class ShoulderGap {
     }
     Rays.Hit face = mortised.rays().first(from, out).orElse(null);
     boolean isTenon = own.distance() > BEHIND + FAR;
-    boolean inWood = face != null && !face.entering();
-    if (face == null || inWood || isTenon || face.distance() - own.distance() > FAR) {
+    if (face == null || !face.entering() || isTenon || face.distance() - own.distance() > FAR) {
+      return;
+    }
+    if (mortised.mesh().normal(face.face()).dot(out) > -SIDE) {
+      // It has passed over the edge of the face, onto an end or a side that falls away.
       return;
     }
     found.add(new Sample(face.distance() - own.distance(), onMouth));

@@ -135,6 +135,20 @@ class ChecksTest {
   }
 
   @Test
+  void whereARailHangsOverTheEndOfALeaningLegItsShoulderHasNothingToSitOn() {
+    // Raked 4 degrees, a leg 44 square is 1.5 lower at the one side of its top than in the middle.
+    String chair =
+        """
+        { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
+          "parts": {
+            "leg": { "form": "straight", "section": [44, 44], "from": [0, 0, 420], "rake": "4 deg", "splay": "3 deg", "to-z": 0 },
+            "rail": { "form": "straight", "section": [60, 24], "from": [-300, 0, 390], "to": [-10, 0, 390] }
+          },
+          "joints": { "it": { "tenon": "rail end", "into": "leg", "thickness": 10, "width": 38, "length": 25 } } }""";
+    assertThat(Fitted.checks(Fitted.of(chair))).doesNotContain("shoulder-open");
+  }
+
+  @Test
   void aPartInTheWayOfAnotherIsTold() {
     FitReport report =
         Fitted.of(
