@@ -240,8 +240,10 @@ final class SeatFrame {
       return joint.at();
     }
     Vec3 from = joint.at().plus(joint.mouth().normal().times(1));
-    List<Rays.Hit> hits = assembly.tenoned(joint).rays().hits(from, Vec3.UP);
-    return hits.isEmpty() ? joint.at() : from.plus(Vec3.UP.times(hits.get(0).distance()));
+    // Along the shoulder, which may lean: straight up would leave the rail through it.
+    Vec3 along = Vec3.UP.across(joint.mouth().normal()).unit();
+    List<Rays.Hit> hits = assembly.tenoned(joint).rays().hits(from, along);
+    return hits.isEmpty() ? joint.at() : from.plus(along.times(hits.get(0).distance()));
   }
 
   private Placed placed(int leg) {

@@ -9,7 +9,6 @@ import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
-import dryfit.solid.KernelFailure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -136,18 +135,9 @@ final class JigShape {
     if (rough.isEmpty()) {
       throw new NoJig("nothing is left of it");
     }
-    KernelFailure first = null;
-    // Where two cutters meet within a step of the kernel's grid, a hair more relief parts them.
-    for (double more : new double[] {1, 1.01, 1.03}) {
-      List<Csg> tools = new ArrayList<>();
-      BedEdge.cutters(rough, more * relief).forEach(c -> tools.add(c.asLeaf("")));
-      tools.addAll(late);
-      try {
-        return kernel.evaluate(plain.minus(tools));
-      } catch (KernelFailure e) {
-        first = first == null ? e : first;
-      }
-    }
-    throw first;
+    List<Csg> tools = new ArrayList<>();
+    BedEdge.cutters(rough, relief).forEach(c -> tools.add(c.asLeaf("")));
+    tools.addAll(late);
+    return kernel.evaluate(plain.minus(tools));
   }
 }

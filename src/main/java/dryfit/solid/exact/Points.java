@@ -182,7 +182,7 @@ final class Points {
             && Math.abs(y[c] - cy) < SURE
             && Math.abs(z[c] - cz) < SURE
             && isOn(c, p, q, r)) {
-          exact[c] |= (byte) bits;
+          correct(c, cx, cy, cz, bits);
           return c;
         }
       }
@@ -192,6 +192,15 @@ final class Points {
     next[id] = near.get(key);
     near.put(key, id);
     return id;
+  }
+
+  /** A place found again in another way may be known better now. */
+  private void correct(int point, double cx, double cy, double cz, int bits) {
+    int better = bits & ~exact[point];
+    x[point] = (better & 1) != 0 ? cx : x[point];
+    y[point] = (better & 2) != 0 ? cy : y[point];
+    z[point] = (better & 4) != 0 ? cz : z[point];
+    exact[point] |= (byte) bits;
   }
 
   private boolean isOn(int point, int p, int q, int r) {
