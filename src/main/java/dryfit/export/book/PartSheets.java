@@ -19,6 +19,8 @@ import dryfit.fit.FitReport;
 import dryfit.fit.JointFit;
 import dryfit.fit.PartSides;
 import dryfit.geometry.Vec3;
+import dryfit.shop.Blank;
+import dryfit.shop.Ordinates;
 import dryfit.shop.Setout;
 import dryfit.shop.Setout.Mark;
 import dryfit.shop.Setout.Span;
@@ -28,6 +30,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A sheet for every part; a pair has one, drawn as the right-hand one as you face the chair. */
 final class PartSheets {
@@ -38,6 +41,11 @@ final class PartSheets {
   private static final double OWN_PAGE = 34;
 
   private static final int PIXELS = 460;
+
+  /** Steps along a sawn outline, mm: 2 in in an inch book, 50 mm in the other. */
+  private static final double INCHES = 50.8;
+
+  private static final double MILLIMETRES = 50;
 
   private final FitReport report;
   private final Chair chair;
@@ -91,6 +99,7 @@ final class PartSheets {
     mortises(setout, sides, letters, blocks);
     tenons(setout, sides, letters, blocks);
     tapers(part, blocks);
+    ordinates(setout, sides, blocks);
     turned(part, blocks);
     blocks.add(new Heading("How it is made"));
     blocks.add(
@@ -122,7 +131,15 @@ final class PartSheets {
     String timber = part.plan().common().timber();
     out.add(new Fact("timber", Species.named(timber).map(Species::name).orElse(timber)));
     out.add(new Fact("finished", size(setout.bounds().size())));
-    out.add(new Fact("blank", size(part.blank().rough().size())));
+    Blank.Size blank = Blank.of(part, chair.design().boards().allow()).rough();
+    out.add(
+        new Fact(
+            "blank, as in the cut list",
+            style.length(blank.length())
+                + " × "
+                + style.length(blank.width())
+                + " × "
+                + style.length(blank.thickness())));
     Vec3 x = new Vec3(setout.fromStart() ? -1 : 1, 0, 0);
     out.add(new Fact("reference end", sides.nearest(part.frame().turn(x)) + " end"));
     out.add(new Fact("across its width", faces(part, setout, sides, true)));
@@ -359,6 +376,30 @@ final class PartSheets {
     }
   }
 
+  private void ordinates(Setout setout, PartSides sides, List<Block> blocks) {
+    for (Ordinates outline : Ordinates.of(setout, style.inches() ? INCHES : MILLIMETRES)) {
+      Vec3 axis = outline.width() ? new Vec3(0, 1, 0) : new Vec3(0, 0, 1);
+      Optional<Vec3> face = outline.width() ? setout.acrossWidth() : setout.acrossThickness();
+      String near = sides.nearest(setout.part().frame().turn(face.orElse(axis.negated())));
+      String far = sides.nearest(setout.part().frame().turn(face.map(Vec3::negated).orElse(axis)));
+      blocks.add(new Heading("The sawn outline, " + near + " to " + far));
+      blocks.add(
+          new Block.Table(
+              List.of("along, from the end", near + " edge at", far + " edge at", "between"),
+              outline.rows().stream()
+                  .map(
+                      r ->
+                          List.of(
+                              style.length(r.along()),
+                              style.length(r.across().from()),
+                              style.length(r.across().to()),
+                              style.length(r.across().size())))
+                  .toList(),
+              List.of(0.25, 0.25, 0.25, 0.25),
+              false));
+    }
+  }
+
   private void turned(Part part, List<Block> blocks) {
     if (part.plan() instanceof PartPlan.Turned turned) {
       blocks.add(new Heading("Diameters"));
@@ -374,7 +415,7 @@ final class PartSheets {
   }
 
   /** Dowels, pegs, wedges and loose tenons that joints bring along, on one sheet. */
-  private java.util.Optional<Sheet> pieces() {
+  private Optional<Sheet> pieces() {
     Map<String, Integer> counts = new LinkedHashMap<>();
     Map<String, Part> first = new LinkedHashMap<>();
     for (Part part : chair.parts()) {
@@ -385,7 +426,7 @@ final class PartSheets {
       }
     }
     if (counts.isEmpty()) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
     List<List<String>> rows = new ArrayList<>();
     counts.forEach(
@@ -398,7 +439,7 @@ final class PartSheets {
                   size(part.blank().net().size()),
                   part.plan().common().timber()));
         });
-    return java.util.Optional.of(
+    return Optional.of(
         new Sheet(
             "Small pieces",
             List.of(
