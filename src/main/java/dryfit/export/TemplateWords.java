@@ -231,10 +231,10 @@ final class TemplateWords {
   private String legend() {
     List<String> parts = new ArrayList<>();
     if (has(Mark.Mouth.class)) {
-      parts.add("fine whole lines are mortises in the face that is seen");
+      parts.add("fine whole lines are mortises and holes in the face that is seen");
     }
     if (has(Mark.Inside.class) || has(Mark.Mouth.class)) {
-      parts.add("dashed lines are mortises cut from an edge or from behind");
+      parts.add("dashed lines are mortises and holes cut from an edge or from behind");
     }
     if (has(Mark.FlatArea.class) || has(Mark.FlatEdge.class)) {
       parts.add("grey is where another part lands: keep it flat, take nothing off after fitting");

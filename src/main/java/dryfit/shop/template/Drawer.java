@@ -45,6 +45,7 @@ final class Drawer {
   Template drawn(Shows shows) throws NoTemplate {
     Region outline = outline();
     List<Region> mouths = mouths();
+    marks.addAll(PegHoles.of(chair, face, outline));
     for (Contacts.Contact contact : Contacts.of(chair, part)) {
       Contacts.mark(contact, face).ifPresent(marks::add);
     }

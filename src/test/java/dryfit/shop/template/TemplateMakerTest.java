@@ -211,4 +211,47 @@ class TemplateMakerTest {
         .contains("side-rail", "back-rail", "crest-rail");
     assertThat(outside.serves()).isEqualTo(Template.Serves.BOTH_HANDS);
   }
+
+  @Test
+  void aPegsHoleIsDrawnWhereItIsBoredThroughTheLeg() {
+    // The shoulder is at x = -15; 10 further in, in the middle of a tenon at 300.
+    Chair chair =
+        Fitted.of(
+                """
+                { "format": "dryfit-chair/1", "name": "Post", "unit": "mm", "timber": "ash-white",
+                  "parts": {
+                    "post": { "form": "sawn", "thickness": 30, "stands-at": [0, 0, 0],
+                      "side": [ [-20, 0], [20, 0], [20, 400], [60, 600], [20, 600], [-20, 400] ] },
+                    "rail": { "form": "straight", "section": [40, 20], "from": [0, -200, 300], "to": [0, -20, 300] },
+                    "pin": { "form": "peg", "in-joint": "it", "from-shoulder": 10, "diameter": 6 } },
+                  "joints": { "it": { "tenon": "rail end", "into": "post", "thickness": 8, "width": 30, "length": 25 } } }""")
+            .chair();
+    // On the front it is bored from an edge; on the side one looks into it.
+    List<Template> both =
+        new TemplateMaker(chair, PLAIN)
+            .of("post").stream().map(m -> ((Made.Ready) m).template()).toList();
+    assertThat(both).hasSize(2);
+    assertThat(both.get(0).marks())
+        .filteredOn(Mark.Inside.class::isInstance)
+        .extracting(m -> ((Mark.Inside) m).about())
+        .containsExactly("pin, peg");
+    Template template = both.get(1);
+    Mark.Mouth hole =
+        template.marks().stream()
+            .filter(Mark.Mouth.class::isInstance)
+            .map(Mark.Mouth.class::cast)
+            .filter(m -> m.about().equals("pin, peg"))
+            .findFirst()
+            .orElseThrow();
+    List<Vec2> ring = hole.loops().get(0);
+    assertThat(width(ring)).isEqualTo(6, within(0.01));
+    assertThat(height(ring)).isEqualTo(6, within(0.01));
+    double along = ring.stream().mapToDouble(Vec2::x).average().orElseThrow();
+    assertThat(Math.abs(along - template.datum())).isEqualTo(300, within(0.01));
+    double low = template.outline().get(0).stream().mapToDouble(Vec2::y).min().orElseThrow();
+    double high = template.outline().get(0).stream().mapToDouble(Vec2::y).max().orElseThrow();
+    double across = ring.stream().mapToDouble(Vec2::y).average().orElseThrow();
+    // The front face is the lower or the upper edge of the drawing; the outline is 80 deep there.
+    assertThat(Math.min(across - low, high - across)).isEqualTo(10, within(0.01));
+  }
 }
