@@ -1,6 +1,7 @@
 package dryfit.app;
 
 import dryfit.build.Chair;
+import dryfit.export.FindingText;
 import dryfit.export.SafeFile;
 import dryfit.export.UnsoundFile;
 import dryfit.export.picture.Figure;
@@ -44,11 +45,16 @@ public final class DrawPicture {
     }
   }
 
+  /** Numbered as the report lists them, where both hands have one number. */
   private static List<Mark> marks(List<Finding> findings) {
     List<Mark> marks = new ArrayList<>();
-    for (Finding f : findings) {
-      if (f.waived().isEmpty() && f.severity() != Finding.Severity.KNOW) {
-        marks.add(new Mark(f.at(), Integer.toString(marks.size() + 1)));
+    int number = 1;
+    for (Finding.Severity severity : List.of(Finding.Severity.STOPS, Finding.Severity.LOOK)) {
+      List<Finding> of =
+          findings.stream().filter(f -> f.waived().isEmpty() && f.severity() == severity).toList();
+      for (List<Finding> alike : FindingText.alike(of)) {
+        String label = Integer.toString(number++);
+        alike.forEach(f -> marks.add(new Mark(f.at(), label)));
       }
     }
     return marks;

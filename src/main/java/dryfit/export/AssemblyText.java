@@ -38,8 +38,9 @@ public final class AssemblyText {
   public static String of(Assembling order, TextStyle style) {
     AssemblyText text = new AssemblyText(order, style);
     text.heading();
-    text.steps();
+    // What locks comes first: nobody begins with the rest.
     text.stuck();
+    text.steps();
     text.marks();
     text.line("");
     text.wrapped("", "", CAUTION);
@@ -99,7 +100,7 @@ public final class AssemblyText {
   private void steps() {
     if (!order.steps().isEmpty()) {
       line("");
-      line(style.bold("ORDER"));
+      line(style.bold(order.possible() ? "ORDER" : "ORDER OF THE REST, ONCE THAT IS FREE"));
     }
     for (int i = 0; i < order.steps().size(); i++) {
       Step step = order.steps().get(i);

@@ -23,6 +23,12 @@ final class AssemblyWords {
   /** Less than shows in the two decimals of a degree. */
   private static final double SHOWS = Math.toRadians(0.005);
 
+  /** Nobody pushes a part straight to less than this. */
+  private static final double STRAIGHT = Math.toRadians(1);
+
+  /** A tenon shorter than this, mm, holds nothing and is no advice. */
+  private static final double SHORTEST = 6;
+
   private final Assembling order;
   private final Chair chair;
   private final Groups groups;
@@ -94,7 +100,7 @@ final class AssemblyWords {
     List<String> aside = new ArrayList<>();
     for (int axis = 0; axis < 3; axis++) {
       double off = Math.atan2(Math.abs(size[axis]), Math.abs(size[main]));
-      if (axis != main && off > SHOWS) {
+      if (axis != main && off > STRAIGHT) {
         aside.add(degrees(off) + " " + (size[axis] > 0 ? plus[axis] : minus[axis]));
       }
     }
@@ -188,7 +194,9 @@ final class AssemblyWords {
   private String remedy(Remedy r) {
     String name = "\"" + r.joints().get(0).name() + "\"";
     String length =
-        r.longest() > 0 ? "; or make the tenon no longer than " + style.length(r.longest()) : "";
+        r.longest() >= SHORTEST
+            ? "; or make the tenon no longer than " + style.length(r.longest())
+            : "";
     return "free if "
         + name
         + " goes in "

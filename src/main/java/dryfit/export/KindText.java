@@ -4,10 +4,12 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.document.JointPlan;
 import dryfit.document.JointSizes;
+import dryfit.document.PartPlan;
 import dryfit.fit.Slant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What only joints of one kind have to tell, as rows of a name and a text. */
 final class KindText {
@@ -29,6 +31,7 @@ final class KindText {
       out.add(new Row("count", joint.tenons().size() + " " + several(plan.kind())));
     }
     plan.wedges().ifPresent(w -> out.add(new Row("wedges", wedges(w))));
+    pegs(joint).ifPresent(text -> out.add(new Row("pegs", text)));
     JointSizes sizes = plan.sizes();
     if (sizes instanceof JointSizes.Lap lap) {
       out.add(new Row("share", percent(lap.share()) + " of the shared depth stays with the first"));
@@ -83,6 +86,27 @@ final class KindText {
     }
   }
 
+  private Optional<String> pegs(Joint joint) {
+    List<String> told = new ArrayList<>();
+    for (PartPlan plan : chair.design().parts()) {
+      if (plan instanceof PartPlan.Peg peg && peg.place().joint().equals(joint.name())) {
+        String drawn =
+            peg.offset() > 0
+                ? ", draws it up by " + style.gap(peg.offset())
+                : ", in line in both parts";
+        told.add(
+            plan.name()
+                + ": "
+                + style.length(peg.diameter())
+                + ", "
+                + style.length(peg.place().fromShoulder())
+                + " from the shoulder"
+                + drawn);
+      }
+    }
+    return told.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", told));
+  }
+
   private String wedges(JointSizes.Wedges w) {
     return w.count()
         + (w.count() == 1 ? " wedge, " : " wedges, ")
@@ -100,8 +124,7 @@ final class KindText {
         + style.length(s.length())
         + ", pilot "
         + style.length(s.pilot())
-        + ", head sunk "
-        + style.length(s.head())
+        + (s.head() > 0 ? ", head sunk " + style.length(s.head()) : "")
         + slot;
   }
 

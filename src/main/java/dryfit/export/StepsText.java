@@ -107,6 +107,39 @@ public final class StepsText {
       case MORTISE_IN_OFFCUTS ->
           onFinishedFace(step, about, "with the part held between its own offcuts");
       case MORTISE_IN_A_CRADLE -> onFinishedFace(step, about, "with the part in a V-shaped cradle");
+      case FLARE ->
+          "Open the mortise of "
+              + about
+              + " from inside to the far face, "
+              + style.gap(step.sizes().get(0))
+              + " at each end, for the wedges to press against.";
+      case PILOT ->
+          "Bore the pilot holes of "
+              + about
+              + ", "
+              + size(step, 0)
+              + " deep, "
+              + size(step, 1)
+              + " wide.";
+      case CLEARANCE -> clearance(step, about);
+      case SLANT ->
+          "That tenon slants in its part: "
+              + angle(step.angle())
+              + ", its cheeks "
+              + style.gap(step.sizes().get(0))
+              + " aside at the tip. Mark both edges before you saw.";
+      case KERF ->
+          "Saw "
+              + (step.sizes().get(0) == 1
+                  ? "one cut for a wedge"
+                  : String.format(Locale.ROOT, "%.0f cuts for wedges", step.sizes().get(0)))
+              + " into the tenon of "
+              + about
+              + ", across the grain of the mortised part, "
+              + size(step, 1)
+              + " from its far face towards the shoulder, "
+              + style.gap(step.sizes().get(2))
+              + " wide.";
       case PIN_HOLE ->
           "Bore for the pin of " + about + " through the mortise, before the tenon goes in.";
       case PIN_HOLE_IN_TENON ->
@@ -187,6 +220,19 @@ public final class StepsText {
           "Take the sharpness off the edges, which are drawn square; do it last, for until now"
               + " lines are measured from them.";
     };
+  }
+
+  private String clearance(Step step, String about) {
+    double slot = step.sizes().get(1);
+    double head = step.sizes().get(2);
+    return "Bore the clearance holes of "
+        + about
+        + ", "
+        + size(step, 0)
+        + " wide"
+        + (slot > 0 ? ", and lengthen each by " + size(step, 1) + " across the grain" : "")
+        + (head > 0 ? "; sink the heads by " + size(step, 2) : "")
+        + ".";
   }
 
   private String onFinishedFace(Step step, String about, String held) {

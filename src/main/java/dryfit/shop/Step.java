@@ -48,6 +48,12 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     MORTISE_IN_OFFCUTS,
     /** Mortise on the finished face, the part held in a cradle: depth; lean. */
     MORTISE_IN_A_CRADLE,
+    /** The mortise of a wedged tenon is opened towards the far face, at each end by so much. */
+    FLARE,
+    /** Pilot holes for screws: depth, diameter. */
+    PILOT,
+    /** Clearance holes for screws: diameter, how much longer across the grain, head sunk. */
+    CLEARANCE,
     /** The hole of a pin, bored through the mortise before the tenon goes in. */
     PIN_HOLE,
     /** The hole of a pin in the tenon: how much nearer to the shoulder it is. */
@@ -58,6 +64,10 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     GROOVE,
     /** Shoulders and tenon: length along the entry; the angle of the shoulder is off square. */
     TENON,
+    /** The tenon slants in its part: how far its cheeks are aside at the tip; the slant. */
+    SLANT,
+    /** Saw cuts for wedges in a tenon: how many, how deep, how wide. */
+    KERF,
     /** Shoulders and tenon on the end of a bent part: as {@link #TENON}. */
     TENON_ON_BENT,
     /** A tenon turned on the end of a round part: length; the angle of its shoulder. */

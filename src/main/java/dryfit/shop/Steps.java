@@ -7,9 +7,11 @@ import dryfit.document.EdgePlan;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
+import dryfit.document.JointSizes;
 import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PanelShape;
+import dryfit.fit.Slant;
 import dryfit.geometry.EndCut;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +65,6 @@ public record Steps(int part, List<Step> steps) {
         steps.add(Step.of(Step.Kind.FINISH_PLANE, ""));
       }
       List<Step> late = mortises();
-      pinHoles();
       rebatesAndGrooves();
       if (!round) {
         tenons();
@@ -145,10 +146,28 @@ public record Steps(int part, List<Step> steps) {
           Step step = MortiseSteps.of(joint, part);
           boolean square =
               step.kind() == Step.Kind.MORTISE || step.kind() == Step.Kind.MORTISE_BEFORE_SAWING;
-          (square ? steps : late).add(step);
+          List<Step> when = square ? steps : late;
+          if (joint.plan().sizes() instanceof JointSizes.Screwed screws) {
+            when.add(pilot(joint, screws));
+          } else {
+            when.add(step);
+            joint.plan().wedges().ifPresent(w -> when.add(flare(joint, w)));
+            // Through the mortise, so not before it is there.
+            when.addAll(pinHoles(joint));
+          }
         }
       }
       return late;
+    }
+
+    private static Step pilot(Joint joint, JointSizes.Screwed screws) {
+      return new Step(
+          Step.Kind.PILOT, joint.label(), "", List.of(joint.length(), screws.pilot()), 0);
+    }
+
+    private static Step flare(Joint joint, JointSizes.Wedges wedges) {
+      double by = wedges.flare().orElse(wedges.spread());
+      return new Step(Step.Kind.FLARE, joint.label(), "", List.of(by), 0);
     }
 
     /** A panel's groove has its own step, and faces that are glued have none. */
@@ -156,16 +175,12 @@ public record Steps(int part, List<Step> steps) {
       return joint.plan().kind() != Kind.GROOVE && joint.plan().kind() != Kind.GLUED;
     }
 
-    private void pinHoles() {
-      for (PartPlan plan : chair.design().parts()) {
-        if (plan instanceof PartPlan.Pin pin) {
-          for (Joint joint : chair.joints()) {
-            if (joint.name().equals(pin.place().joint()) && joint.mortised() == index) {
-              sized(Step.Kind.PIN_HOLE, joint.label());
-            }
-          }
-        }
-      }
+    private List<Step> pinHoles(Joint joint) {
+      return chair.design().parts().stream()
+          .filter(
+              plan -> plan instanceof PartPlan.Pin pin && joint.name().equals(pin.place().joint()))
+          .map(plan -> Step.of(Step.Kind.PIN_HOLE, joint.label()))
+          .toList();
     }
 
     private void rebatesAndGrooves() {
@@ -191,7 +206,26 @@ public record Steps(int part, List<Step> steps) {
         } else if (joint.plan().shoulder() != Shoulder.NONE && isCutOnTheEnd(joint)) {
           double off = EndCut.of(joint.mouth().flipped(), part.frameNear(joint.at())).offSquare();
           steps.add(new Step(tenonKind(), joint.label(), "", List.of(joint.length()), off));
+          Slant.of(chair, joint)
+              .filter(slant -> !slant.leaningMortise())
+              .ifPresent(
+                  slant ->
+                      steps.add(
+                          new Step(
+                              Step.Kind.SLANT,
+                              joint.label(),
+                              "",
+                              List.of(slant.shift()),
+                              slant.angle())));
+        } else if (joint.plan().sizes() instanceof JointSizes.Screwed screws) {
+          sized(
+              Step.Kind.CLEARANCE, joint.label(), screws.diameter(), screws.slot(), screws.head());
         }
+        joint
+            .plan()
+            .wedges()
+            .ifPresent(
+                w -> sized(Step.Kind.KERF, joint.label(), (double) w.count(), w.deep(), w.kerf()));
         for (PartPlan plan : chair.design().parts()) {
           if (plan instanceof PartPlan.Pin pin && joint.name().equals(pin.place().joint())) {
             double offset = pin instanceof PartPlan.Peg peg ? peg.offset() : 0;
