@@ -4,6 +4,7 @@ import dryfit.document.Design;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan.EndRef;
 import dryfit.document.PartCuts.Foot;
+import dryfit.document.PartCuts.Head;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.Grain;
 import dryfit.document.PartPlan.PartRef;
@@ -352,32 +353,49 @@ final class StockMaker {
     double longAtStart = cutAt(plan, hand, line, true) ? LONG : 0;
     double longAtEnd = cutAt(plan, hand, line, false) ? LONG : 0;
     Optional<Foot> foot = plan.common().cuts().foot();
-    if (foot.isEmpty()) {
-      Csg shape = shaper.shape(longAtStart, longAtEnd);
-      return stock(plan, hand, frame, shape, 0, line.length(), line);
+    Optional<Head> head = plan.common().cuts().head();
+    boolean rises = line.from().z() < line.to().z();
+    if (foot.isPresent()) {
+      String what = "the lower end of " + plan.name();
+      refuseLevel(plan, foot.get().pointer(), line, (rises ? longAtStart : longAtEnd) > 0, what);
+      longAtStart = rises ? LONG : longAtStart;
+      longAtEnd = rises ? longAtEnd : LONG;
     }
-    boolean footAtStart = line.from().z() < line.to().z();
-    refuseFoot(plan, foot.get(), line, (footAtStart ? longAtStart : longAtEnd) > 0);
-    Csg shape =
-        FootCut.of(
-            shaper.shape(footAtStart ? LONG : longAtStart, footAtStart ? longAtEnd : LONG),
-            foot.get(),
-            frame,
-            plan);
-    double x = FootCut.plane(foot.get()).along(frame.origin(), frame.x());
-    return stock(
-        plan, hand, frame, shape, footAtStart ? x : 0, footAtStart ? line.length() : x, line);
+    if (head.isPresent()) {
+      String what = "the upper end of " + plan.name();
+      refuseLevel(plan, head.get().pointer(), line, (rises ? longAtEnd : longAtStart) > 0, what);
+      longAtStart = rises ? longAtStart : LONG;
+      longAtEnd = rises ? LONG : longAtEnd;
+    }
+    Csg shape = shaper.shape(longAtStart, longAtEnd);
+    double start = 0;
+    double end = line.length();
+    if (foot.isPresent()) {
+      shape = FootCut.of(shape, foot.get(), frame, plan);
+      double x = FootCut.plane(foot.get()).along(frame.origin(), frame.x());
+      start = rises ? x : start;
+      end = rises ? end : x;
+    }
+    if (head.isPresent()) {
+      double top = Math.max(line.from().z(), line.to().z());
+      shape = HeadCut.of(shape, head.get(), top, frame, plan);
+      double x = HeadCut.plane(head.get(), top).along(frame.origin(), frame.x());
+      start = rises ? start : x;
+      end = rises ? x : end;
+    }
+    return stock(plan, hand, frame, shape, start, end, line);
   }
 
-  private static void refuseFoot(PartPlan plan, Foot foot, Line line, boolean meetsAPart) {
+  private static void refuseLevel(
+      PartPlan plan, String pointer, Line line, boolean meetsAPart, String what) {
     if (meetsAPart || line.lies()) {
       throw Refusal.of(
           "conflict",
-          foot.pointer(),
+          pointer,
           meetsAPart
-              ? "the lower end of " + plan.name() + " goes into another part and cannot be a foot"
-              : plan.name() + " lies, and has no foot",
-          "leave out the foot");
+              ? what + " goes into another part and cannot be cut level too"
+              : plan.name() + " lies, and no end of it is cut level",
+          "leave it out");
     }
   }
 
@@ -411,6 +429,11 @@ final class StockMaker {
             .foot()
             .map(foot -> FootCut.of(shape.shape(), foot, shape.frame(), plan))
             .orElse(shape.shape());
+    Optional<Head> head = plan.common().cuts().head();
+    if (head.isPresent()) {
+      double top = Math.max(line.from().z(), line.to().z());
+      made = HeadCut.of(made, head.get(), top, shape.frame(), plan);
+    }
     return stock(plan, hand, shape.frame(), made, shape.start(), shape.end(), line);
   }
 

@@ -2,6 +2,7 @@ package dryfit.document;
 
 import dryfit.document.Context.Bound;
 import dryfit.document.PartCuts.Foot;
+import dryfit.document.PartCuts.Head;
 import dryfit.document.PartCuts.Notch;
 import dryfit.document.PartCuts.Oversize;
 import dryfit.document.PartCuts.Rebate;
@@ -11,8 +12,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** Reads what is cut off a part besides its form: feet, rebates, notches; and its oversize. */
+/**
+ * Reads what is cut off a part besides its form: feet, heads, rebates, notches; and its oversize.
+ */
 final class PartCutsReader {
   /** A notch is looser across the grain, where wood moves, unless it is told; common practice. */
   private static final double NOTCH_GAP = 0.5;
@@ -33,6 +37,7 @@ final class PartCutsReader {
     part.list("rebates").forEach(node -> rebate(node).ifPresent(rebates::add));
     return new PartCuts(
         part.node("foot").map(this::foot),
+        part.node("upper-end").map(this::head),
         rebates,
         part.node("notch-round").flatMap(this::notch),
         part.node("oversize").map(this::oversize).orElse(new Oversize(0, 0)));
@@ -49,6 +54,17 @@ final class PartCutsReader {
         context.length(foot, "z", Bound.NOT_NEGATIVE, 0),
         context.length(foot, "ease", Bound.NOT_NEGATIVE, 0),
         node.pointer());
+  }
+
+  private Head head(Json node) {
+    if (!(node instanceof Json.Obj)) {
+      Map<String, OptionalDouble> words = new LinkedHashMap<>();
+      words.put("level", OptionalDouble.empty());
+      return new Head(part.word(node, words).orElse(OptionalDouble.empty()), node.pointer());
+    }
+    Fields head = new Fields(context.problems(), node, List.of("z"), "an upper end");
+    return new Head(
+        OptionalDouble.of(context.needLength(head, "z", Bound.POSITIVE)), node.pointer());
   }
 
   private Optional<Rebate> rebate(Json node) {

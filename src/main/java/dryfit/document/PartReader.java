@@ -32,21 +32,21 @@ final class PartReader {
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("section", "turn", "tapers", "foot", "rebate", "rebates"))));
+                List.of("section", "turn", "tapers", "foot", "upper-end", "rebate", "rebates"))));
     KEYS.put(
         "sawn",
         keys(
             List.of(
                 PlacementReader.STANDS,
                 PlacementReader.BETWEEN,
-                List.of("side", "front", "plan", "thickness", "turn", "foot"))));
+                List.of("side", "front", "plan", "thickness", "turn", "foot", "upper-end"))));
     KEYS.put(
         "turned",
         keys(
             List.of(
                 PlacementReader.RUN,
                 PlacementReader.BETWEEN,
-                List.of("diameter", "diameters", "smooth", "foot", "details"))));
+                List.of("diameter", "diameters", "smooth", "foot", "upper-end", "details"))));
     KEYS.put("bent", keys(List.of(PlacementReader.RUN, PlacementReader.BETWEEN, BentReader.KEYS)));
     KEYS.put(
         "panel",

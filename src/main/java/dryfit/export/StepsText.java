@@ -81,6 +81,7 @@ public final class StepsText {
               + " on the long side, "
               + size(step, 1)
               + " on the short side.";
+      case HEAD -> "Cut the top level, " + angle(step.angle()) + ".";
       case MORTISE ->
           "Cut the mortise of "
               + about

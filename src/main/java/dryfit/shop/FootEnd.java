@@ -28,6 +28,16 @@ public record FootEnd(double longSide, double shortSide, EndCut cut) {
     return chair.parts().get(part).plan().common().cuts().foot().map(foot -> of(chair, part, foot));
   }
 
+  /** Where the upper end of a part is cut level, chair space. */
+  public static Optional<Plane> head(Part part) {
+    double top =
+        part.bodyCells().stream()
+            .mapToDouble(c -> c.placed(part.frame()).reach(Vec3.UP))
+            .max()
+            .orElse(0);
+    return part.plan().common().cuts().head().map(h -> new Plane(Vec3.UP, h.z().orElse(top)));
+  }
+
   private static FootEnd of(Chair chair, int index, Foot foot) {
     Part part = chair.parts().get(index);
     Plane floor = part.frame().local(new Plane(Vec3.UP.negated(), -foot.z()));
@@ -47,9 +57,13 @@ public record FootEnd(double longSide, double shortSide, EndCut cut) {
         new EndCut(floor.normal()));
   }
 
-  /** The shoulder of the joint at the top; without one a square end. */
+  /** A head that is cut level, or the shoulder of the joint at the top; else a square end. */
   private static Plane otherEnd(Chair chair, int index, boolean footAtStart) {
     Part part = chair.parts().get(index);
+    Optional<Plane> head = head(part);
+    if (head.isPresent()) {
+      return part.frame().local(head.get());
+    }
     for (Joint joint : chair.joints()) {
       if (joint.tenoned() == index && joint.atStart() != footAtStart) {
         return part.frame().local(joint.mouth());

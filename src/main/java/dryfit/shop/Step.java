@@ -35,6 +35,8 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     FINISH_PLANE,
     /** Foot cut before heights are measured: long side, short side; the angle is off square. */
     FOOT,
+    /** The upper end is cut level; the angle is off square. */
+    HEAD,
     /** Mortise from a face that stays: depth along the entry; the angle is off square. */
     MORTISE,
     /**

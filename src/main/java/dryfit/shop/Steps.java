@@ -60,6 +60,7 @@ public record Steps(int part, List<Step> steps) {
       boolean round = MortiseSteps.isRound(part);
       if (!round) {
         foot();
+        head();
       }
       if (isHoused()) {
         steps.add(Step.of(Step.Kind.FINISH_PLANE, ""));
@@ -73,6 +74,7 @@ public record Steps(int part, List<Step> steps) {
       if (round) {
         tenons();
         foot();
+        head();
       }
       steps.addAll(late);
       cuts()
@@ -131,6 +133,13 @@ public record Steps(int part, List<Step> steps) {
                           "",
                           List.of(foot.longSide(), foot.shortSide()),
                           foot.cut().offSquare())));
+    }
+
+    private void head() {
+      FootEnd.head(part)
+          .map(level -> new EndCut(part.frame().local(level).normal()))
+          .ifPresent(
+              cut -> steps.add(new Step(Step.Kind.HEAD, "", "", List.of(), cut.offSquare())));
     }
 
     private boolean isHoused() {

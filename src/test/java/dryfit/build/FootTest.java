@@ -126,4 +126,25 @@ class FootTest {
     assertThat(box.high().x()).isCloseTo(150 + 20, within(1e-3));
     assertThat(box.size().y()).isCloseTo(30, within(1e-3));
   }
+
+  @Test
+  void aHeadIsCutLevelAtTheEndOfTheMiddleLineOrWhereItSays() {
+    // Splay 1 in 8, so the level section is 40 sqrt(1 + 1/64) wide, about x = 150 at the top.
+    double wide = 40 * Math.sqrt(1 + 1 / 64.0);
+    Part level =
+        part(Sound.chair(leg("\"floor\", \"upper-end\": \"level\""), ""), "leg", Hand.RIGHT);
+    Box top = standing(level, 400);
+    assertThat(top.low().x()).isCloseTo(150 - wide / 2, within(1e-3));
+    assertThat(top.high().x()).isCloseTo(150 + wide / 2, within(1e-3));
+    assertThat(points(level).stream().mapToDouble(Vec3::z).max().orElseThrow())
+        .isCloseTo(400, within(1e-3));
+    // Between two level planes 400 apart: the level section, times the height.
+    assertThat(volume(level)).isCloseTo(wide * 40 * 400, within(1.0));
+
+    Part lower =
+        part(Sound.chair(leg("\"floor\", \"upper-end\": { \"z\": 380 }"), ""), "leg", Hand.LEFT);
+    assertThat(points(lower).stream().mapToDouble(Vec3::z).max().orElseThrow())
+        .isCloseTo(380, within(1e-3));
+    assertThat(volume(lower)).isCloseTo(wide * 40 * 380, within(1.0));
+  }
 }

@@ -179,4 +179,70 @@ class StepsTest {
     assertThat(eased.about()).isEqualTo("the long edges");
     assertThat(steps).extracting(Step::kind).doesNotContain(Step.Kind.BREAK_EDGES);
   }
+
+  @Test
+  void screwsHavePilotsInTheOneAndClearanceHolesInTheOther() {
+    Chair chair =
+        chair(
+            """
+            "rail": { "form": "straight", "section": [40, 30], "from": [-150, 0, 80], "to": [150, 0, 80] },
+            "board": { "form": "panel", "thickness": 18, "plane": "plan", "at": [0, 0, 109],
+              "outline": [ [-150, -60], [150, -60], [150, 60], [-150, 60] ] }""",
+            """
+            "it": { "kind": "screwed", "tenon": "board middle", "into": "rail", "diameter": 4, "length": 40, "slot": 3, "count": 2, "spacing": 150 }""");
+    Step pilot = step(of(chair, "rail"), "it");
+    assertThat(pilot.kind()).isEqualTo(Step.Kind.PILOT);
+    // 40 long, 18 of it in the board: nothing to spare at the bottom.
+    assertThat(pilot.sizes().get(0)).isCloseTo(22, within(1e-6));
+    Step clearance = step(of(chair, "board"), "it");
+    assertThat(clearance.kind()).isEqualTo(Step.Kind.CLEARANCE);
+    assertThat(clearance.sizes().subList(0, 2)).containsExactly(4.0, 3.0);
+  }
+
+  @Test
+  void aPinIsBoredAfterItsMortiseAndAWedgedTenonIsSawnAndItsMortiseOpened() {
+    String parts =
+        RAILS
+            + """
+            , "pin": { "form": "peg", "in-joint": "raked", "from-shoulder": 6, "diameter": 5 }""";
+    String side =
+        """
+        "side": { "tenon": "side end", "into": "leg", "thickness": 8, "width": 24, "through": true,
+          "wedges": { "count": 1, "deep": 20, "angle": "3 deg" } }""";
+    Chair chair = chair(LEG + "," + parts, tenon("raked") + "," + side);
+    List<Step> leg = of(chair, "leg");
+    assertThat(leg)
+        .extracting(Step::kind)
+        .containsSubsequence(Step.Kind.MORTISE, Step.Kind.FLARE)
+        .containsSubsequence(Step.Kind.MORTISE_IN_OFFCUTS, Step.Kind.PIN_HOLE);
+    // One wedge of 3 degrees over 20 pushes each side out by half of 20 tan 3°.
+    Step flare = leg.stream().filter(s -> s.kind() == Step.Kind.FLARE).findFirst().orElseThrow();
+    double spread = 20 * Math.tan(Math.toRadians(3)) / 2;
+    assertThat(flare.sizes().get(0)).isCloseTo(spread, within(1e-9));
+    Step kerf =
+        of(chair, "side").stream()
+            .filter(s -> s.kind() == Step.Kind.KERF)
+            .findFirst()
+            .orElseThrow();
+    assertThat(kerf.sizes().subList(0, 2)).containsExactly(1.0, 20.0);
+  }
+
+  @Test
+  void aSlantingTenonIsTold() {
+    // 1 in 9 off square in plan; the tenon goes in square to the leg, the rail does not.
+    Chair chair =
+        chair(
+            """
+            "post": { "form": "straight", "section": [40, 40], "from": [0, 0, 0], "to": [0, 0, 400] },
+            "rail": { "form": "straight", "section": [40, 20], "from": [20, -200, 200], "to": [0, -20, 200] }""",
+            """
+            "it": { "tenon": "rail end", "into": "post", "thickness": 8, "width": 24, "length": 18, "angled": "tenon" }""");
+    Step slant =
+        of(chair, "rail").stream()
+            .filter(s -> s.kind() == Step.Kind.SLANT)
+            .findFirst()
+            .orElseThrow();
+    assertThat(Math.tan(slant.angle())).isCloseTo(1 / 9.0, within(1e-6));
+    assertThat(slant.sizes().get(0)).isCloseTo(18 / 9.0, within(0.05));
+  }
 }

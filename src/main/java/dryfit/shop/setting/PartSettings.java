@@ -17,6 +17,7 @@ import dryfit.shop.BlockEnds;
 import dryfit.shop.FootEnd;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What is set for one part, and for no one joint of it. */
@@ -44,6 +45,7 @@ final class PartSettings {
       all.add(of(Tool.BLANK, "length", blank, blankNotes()));
     }
     part.plan().common().cuts().foot().ifPresent(foot -> foot(all, foot));
+    FootEnd.head(part).ifPresent(level -> head(all, level));
     BlockEnds.of(part).ifPresent(ends -> block(all, ends));
     new Spacers(chair, index).between().forEach(r -> all.add(r.setting(index, part.hand())));
     new PatternCut(chair, part, bench).settings().forEach(p -> all.add(p.setting(index)));
@@ -53,18 +55,36 @@ final class PartSettings {
     return new Setting(tool, index, OptionalInt.empty(), part.hand(), where, readings, notes);
   }
 
-  private void foot(List<Setting> all, Foot foot) {
-    Plane floor = new Plane(Vec3.UP.negated(), -foot.z());
-    boolean atStart = part.frame().x().z() > 0;
-    double along = floor.along(part.frame().origin(), part.frame().x());
+  /** An end that is cut level, unless that is square. */
+  private Optional<ShoulderAngles> level(Plane cut, boolean atStart) {
+    double along = cut.along(part.frame().origin(), part.frame().x());
     if (Double.isNaN(along)) {
-      return;
+      return Optional.empty();
     }
     Vec3 at = part.frame().origin().plus(part.frame().x().times(along));
-    ShoulderAngles angles = ShoulderAngles.ofEnd(chair, part, floor, at, atStart);
-    if (angles.offSquare().isSquare()) {
+    return Optional.of(ShoulderAngles.ofEnd(chair, part, cut, at, atStart))
+        .filter(angles -> !angles.offSquare().isSquare());
+  }
+
+  private void head(List<Setting> all, Plane cut) {
+    level(cut, part.frame().x().z() < 0)
+        .ifPresent(
+            angles -> {
+              List<Reading> bevels = Shoulders.bevels(angles);
+              all.add(of(Tool.BEVEL_GAUGE, "top", bevels, Shoulders.longest(angles)));
+              angles
+                  .saw()
+                  .ifPresent(saw -> all.add(of(Tool.SAW, "top", Shoulders.saw(saw), List.of())));
+            });
+  }
+
+  private void foot(List<Setting> all, Foot foot) {
+    Plane floor = new Plane(Vec3.UP.negated(), -foot.z());
+    Optional<ShoulderAngles> found = level(floor, part.frame().x().z() > 0);
+    if (found.isEmpty()) {
       return;
     }
+    ShoulderAngles angles = found.get();
     List<Reading> readings = new ArrayList<>(Shoulders.bevels(angles));
     FootEnd.of(chair, index)
         .ifPresent(
