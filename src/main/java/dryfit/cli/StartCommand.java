@@ -195,8 +195,8 @@ final class StartCommand implements Callable<Integer> {
         .out()
         .println("Every size is a dimension of the document; where it comes from is in its note.");
     screen.out().println("What to do next:");
-    screen.out().println("  fit " + typed);
-    screen.out().println("  picture " + typed);
+    screen.out().println("  dryfit fit " + typed);
+    screen.out().println("  dryfit picture " + typed);
   }
 
   /** The families by their words. */

@@ -68,7 +68,7 @@ public final class CutListPages {
           Integer.toString(row.count()),
           row.name() + (row.pair() ? " (pair)" : ""),
           CutListText.size(row.finished(), style),
-          CutListText.size(row.rough(), style));
+          CutListText.roomFor(row.rough(), style));
     }
     rule();
   }

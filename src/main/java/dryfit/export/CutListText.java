@@ -74,7 +74,7 @@ public final class CutListText {
             fits ? name : "",
             Integer.toString(row.count()),
             size(row.finished(), style),
-            size(row.rough(), style));
+            roomFor(row.rough(), style));
     return fits ? sizes : "  " + name + "\n" + sizes;
   }
 
@@ -94,6 +94,15 @@ public final class CutListText {
         + style.bare(size.width())
         + " × "
         + style.bare(size.thickness());
+  }
+
+  /** A size that is sawn to, so never told smaller than it is. */
+  static String roomFor(dryfit.shop.Blank.Size size, TextStyle style) {
+    return style.bareUp(size.length())
+        + " × "
+        + style.bareUp(size.width())
+        + " × "
+        + style.bareUp(size.thickness());
   }
 
   static String title(Group group, TextStyle style) {

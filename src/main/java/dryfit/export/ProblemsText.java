@@ -15,12 +15,11 @@ public final class ProblemsText {
       if (p.line() > 0) {
         out.append(':').append(p.line());
       }
-      // Most sentences begin with the place already.
-      if (!p.message().startsWith(p.pointer())) {
+      if (!p.pointer().isEmpty()) {
         out.append("  ").append(p.pointer());
       }
       out.append('\n');
-      Wrapped.lines("  ", "  ", p.message()).forEach(line -> out.append(line).append('\n'));
+      Wrapped.lines("  ", "  ", sentence(p)).forEach(line -> out.append(line).append('\n'));
     }
     int n = problems.size();
     return out.append("REFUSED: ")
@@ -28,5 +27,12 @@ public final class ProblemsText {
         .append(n == 1 ? " problem" : " problems")
         .append(" to mend in the document\n")
         .toString();
+  }
+
+  /** Sentences of the reader begin with the place, which has its own line here. */
+  private static String sentence(Problem p) {
+    String begin = p.pointer() + ": ";
+    boolean repeats = !p.pointer().isEmpty() && p.message().startsWith(begin);
+    return repeats ? p.message().substring(begin.length()) : p.message();
   }
 }

@@ -17,6 +17,9 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
   private static final double SQUARE_INCH = 645.16; // mm^2, from the inch of 25.4 mm exactly
   private static final double SQUARE_CM = 100; // mm^2
 
+  /** Share of a division that no rule shows. */
+  private static final double ALIKE = 0.03;
+
   /** The document's unit, sixty-fourths, no colour. */
   public static TextStyle of(Design.LengthUnit unit) {
     return new TextStyle(
@@ -42,6 +45,20 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
     }
     String text = Length.decimal(mm, unit, unit == Length.Unit.IN ? 3 : 1);
     return text.substring(0, text.length() - unit.symbol().length() - 1);
+  }
+
+  /** The same, never less than it is: what is cut to it is large enough. */
+  public String bareUp(double mm) {
+    if (unit == Length.Unit.IN && !decimals) {
+      double parts = mm / unit.mm() * denominator;
+      double whole = Math.rint(parts);
+      // What differs by less than shows is that division.
+      double up = Math.abs(parts - whole) < ALIKE ? whole : Math.ceil(parts);
+      return Fraction.nearest(up / denominator, denominator).text();
+    }
+    double step = unit == Length.Unit.IN ? 0.001 * unit.mm() : 0.1;
+    double whole = Math.rint(mm / step);
+    return bare(step * (Math.abs(mm / step - whole) < ALIKE ? whole : Math.ceil(mm / step)));
   }
 
   /** A gap, too small for fractions: {@code 0.10 mm} or {@code 0.004 in}. */

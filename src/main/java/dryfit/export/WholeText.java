@@ -24,6 +24,9 @@ final class WholeText {
     List<String> out = new ArrayList<>();
     whole.stance().ifPresent(s -> add(out, "stands", stance(s, style)));
     whole.frames().forEach(f -> add(out, f.which(), frame(f, style)));
+    if (!whole.frames().isEmpty()) {
+      add(out, "", "from middle to middle of the legs, at the rails; front and back from a foot");
+    }
     whole.level().ifPresent(l -> add(out, "level", level(l, style)));
     if (all) {
       whole.grain().forEach(g -> add(out, "grain", grain(g, style)));

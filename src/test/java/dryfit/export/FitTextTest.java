@@ -139,4 +139,21 @@ class FitTextTest {
             REFUSED: 2 problems to mend in the document
             """);
   }
+
+  @Test
+  void aPlaceIsToldOnce() {
+    Problem problem =
+        new Problem("x", "a.json", 3, "/unit", "cm", "mm", Optional.empty(), "/unit: not cm.");
+    assertThat(ProblemsText.of(List.of(problem))).startsWith("a.json:3  /unit\n  not cm.\n");
+  }
+
+  @Test
+  void whatIsSawnToIsNeverToldSmaller() {
+    TextStyle sixteenths = new TextStyle(Length.Unit.IN, 16, false, false);
+    assertThat(sixteenths.bareUp(17.585 * 25.4)).isEqualTo("17 5/8");
+    assertThat(sixteenths.bareUp(17.5625 * 25.4)).isEqualTo("17 9/16");
+    assertThat(sixteenths.bareUp(17.5626 * 25.4)).isEqualTo("17 9/16");
+    assertThat(MM.bareUp(12.31)).isEqualTo("12.4");
+    assertThat(MM.bareUp(12.3)).isEqualTo("12.3");
+  }
 }

@@ -155,8 +155,16 @@ public final class Data {
   private void angles() {
     for (RakeAndSplay r : RakeAndSplay.of(chair)) {
       String label = r.part().label();
-      add(Group.ANGLE, label, "rake", Kind.ANGLE, r.floor().lean().rake());
-      add(Group.ANGLE, label, "splay", Kind.ANGLE, r.floor().lean().splay());
+      // As a document writes them: above zero if the foot stands forward, and outside.
+      RakeAndSplay.View v = r.floor();
+      boolean in = v.splayFoot().equals("inside") || v.splayFoot().equals("left");
+      add(
+          Group.ANGLE,
+          label,
+          "rake",
+          Kind.ANGLE,
+          signed(v.lean().rake(), v.rakeFoot().equals("back")));
+      add(Group.ANGLE, label, "splay", Kind.ANGLE, signed(v.lean().splay(), in));
     }
     for (JointFit fit : report.joints()) {
       JointAngles angles = JointAngles.of(chair, fit.joint());
@@ -171,6 +179,10 @@ public final class Data {
                 add(Group.ANGLE, label, "across its part", Kind.ANGLE, fit.leanAcross());
               });
     }
+  }
+
+  private static double signed(double angle, boolean below) {
+    return below ? -Math.abs(angle) : Math.abs(angle);
   }
 
   private void shoulder(String label, ShoulderAngles s, JointFit fit) {
@@ -189,7 +201,8 @@ public final class Data {
     String label = fit.joint().label();
     JointDetail detail = fit.detail();
     for (JointDetail.SideGap gap : detail.gaps()) {
-      add(Group.CLEARANCE, label, "gap at the " + gap.side(), Kind.GAP, gap.least().value());
+      String where = gap.side().equals("all round") ? "gap " : "gap at the ";
+      add(Group.CLEARANCE, label, where + gap.side(), Kind.GAP, gap.least().value());
     }
     detail
         .walls()
