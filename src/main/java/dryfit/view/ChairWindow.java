@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.app.Ahead;
 import dryfit.app.Family;
 import dryfit.app.Kept;
 import dryfit.app.OnDisk;
@@ -8,6 +9,7 @@ import dryfit.app.Saving;
 import dryfit.app.StartChair;
 import dryfit.app.StateFolder;
 import dryfit.build.Part;
+import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Difference;
 import dryfit.document.Problem;
@@ -23,6 +25,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Insets;
@@ -69,10 +72,17 @@ final class ChairWindow {
   private static final double NEAR = 900;
 
   ChairWindow(Stage stage, StateFolder state, Desk desk) {
+    this(stage, state, desk, Ahead.nothing());
+  }
+
+  /**
+   * @param ahead what has been built of the first chair already
+   */
+  ChairWindow(Stage stage, StateFolder state, Desk desk, Supplier<Shelf> ahead) {
     this.stage = stage;
     this.desk = desk;
     this.recent = new RecentFiles(state);
-    this.session = new Session(ChairView.hasDepth(), state);
+    this.session = new Session(ChairView.hasDepth(), state, ahead);
     this.dimensions = new DimensionsPanel(session);
     this.card = new JointCard(session, chair, this::open);
     this.seeing = new Seeing(session, chair);
@@ -435,6 +445,13 @@ final class ChairWindow {
     Problem first = problems.get(0);
     String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
     say((first.line() > 0 ? "Line " + first.line() + ": " : "") + first.message() + more);
+  }
+
+  /** Whether nothing is being worked out, and the chair or what is wrong with it can be seen. */
+  boolean isAtRest() {
+    Shown now = session.shown().get();
+    boolean told = now != null && now.fit().isPresent() || !session.problems().get().isEmpty();
+    return root.getCenter() == start || told && !session.busy().get();
   }
 
   Session session() {
