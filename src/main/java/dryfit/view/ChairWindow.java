@@ -193,7 +193,7 @@ final class ChairWindow {
       beside = Optional.empty();
       over.getChildren().set(0, middle);
     } else {
-      beside = Optional.of(new SideBySide());
+      beside = Optional.of(new SideBySide(this::fillBeside));
       over.getChildren().set(0, beside.get());
       fillBeside();
     }
@@ -204,7 +204,8 @@ final class ChairWindow {
     Shown now = session.shown().get();
     if (beside.isPresent() && now != null) {
       SideBySide open = beside.get();
-      session.variants(now.document(), SideBySide.MOST, found -> open.show(found, style));
+      List<String> names = open.chosen(Variants.names(now.document()), now.design().variant());
+      session.variants(now.document(), names, found -> open.show(found, style));
     }
   }
 

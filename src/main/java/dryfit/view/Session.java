@@ -230,12 +230,9 @@ final class Session {
     wish(() -> draft != null && draft.choose(variant));
   }
 
-  /**
-   * Builds the chair as drawn and its first variants, to be seen beside each other; those that
-   * cannot be built are left out.
-   */
-  void variants(Document of, int most, Consumer<Variants.Beside> then) {
-    workOut("variants", () -> variants.of(of, most), then);
+  /** Builds designs to be seen beside each other; those that cannot be built are left out. */
+  void variants(Document of, List<String> names, Consumer<Variants.Beside> then) {
+    workOut("variants", () -> variants.of(of, names), then);
   }
 
   /**
