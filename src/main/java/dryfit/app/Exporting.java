@@ -40,8 +40,8 @@ public final class Exporting {
     NAMED_SOLIDS("solids as 3MF", "the same, with names and a unit"),
     JIGS("jigs", "printable jigs, each proved on its part; STL and 3MF"),
     BOARDS("boards", "the cut list, and the blanks laid out on your boards"),
-    SHEETS("bench book", "every part and joint to work by, to print or to read on a telephone"),
-    TEMPLATES("templates", "curved and turned parts at full size, and mouths of mortises to stick on"),
+    SHEETS("bench book", "each part and joint to work by; PDF, and for a telephone"),
+    TEMPLATES("templates", "shaped parts at full size, and mouths of mortises"),
     COMPARISON("comparison of variants", "one page with pictures and all that differs");
 
     private final String word;

@@ -261,15 +261,14 @@ final class ChairWindow {
     between.setMinWidth(2);
     above.getChildren().add(between);
     above.getChildren().addAll(seeing.words());
-    above.getChildren().add(measuring.word());
     if (!ChairView.hasDepth()) {
-      Label flat = new Label("This machine draws no 3D: the chair is drawn on paper instead.");
+      Label flat = new Label("This machine has no 3D: the chair is on paper, and what is grey needs 3D.");
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
     StackPane floor = new StackPane(chair, measuring);
     floor.setMinSize(0, 0);
-    return new BorderPane(floor, above, null, seeing.sliders(), null);
+    return new BorderPane(floor, above, null, seeing.sliders(measuring.word()), null);
   }
 
   private void keys(Scene scene) {

@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import dryfit.app.StateFolder;
+import dryfit.document.Design;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,13 +14,14 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /**
- * Figures of the window, to be run by hand on a display: time to the first picture, time for a
- * frame while each model turns, from a dimension to the picture, and the heap while a dimension is
- * dragged for so many minutes. Arguments: the minutes.
+ * Figures of the window, to be run by hand on a display: for each model the time of a frame while
+ * it turns and from a step of a dragged dimension to the picture; then the heap while one dimension
+ * is dragged for so many minutes. Arguments: the minutes.
  */
 public final class WindowFigures {
-  private static final long BEGAN = System.nanoTime();
-  private static final int FRAMES = 60;
+  private static final int WARM = 60;
+  private static final int FRAMES = 120;
+  private static final int STEPS = 60;
 
   private WindowFigures() {}
 
@@ -45,7 +47,6 @@ public final class WindowFigures {
           window,
           harbour,
           () -> {
-            print("first picture", (System.nanoTime() - BEGAN) / 1e6, "ms since main");
             turn(window, new ArrayList<>(models), () -> drag(window, harbour, minutes));
           });
     }
@@ -83,24 +84,25 @@ public final class WindowFigures {
           model,
           () ->
               new AnimationTimer() {
+                private final List<Double> times = new ArrayList<>();
                 private int frame;
-                private long began;
+                private long last;
 
                 @Override
                 public void handle(long now) {
                   if (window.session().busy().get()) {
                     return;
                   }
-                  if (frame == 0) {
-                    began = now;
+                  if (++frame > WARM) {
+                    times.add((System.nanoTime() - last) / 1e6);
                   }
+                  last = System.nanoTime();
                   Orbit orbit = window.chair().orbit().get();
                   window.chair().follow(orbit.turned(Math.toRadians(6), 0));
-                  if (++frame > FRAMES) {
+                  if (times.size() == FRAMES) {
                     stop();
-                    double each = (now - began) / 1e6 / FRAMES;
-                    print("turning " + model.getFileName(), each, "ms a frame");
-                    turn(window, models, then);
+                    print(model.getFileName().toString(), "turning", times);
+                    new Dragging(window, STEPS, 0, () -> turn(window, models, then)).start();
                   }
                 }
               }.start());
@@ -108,23 +110,63 @@ public final class WindowFigures {
 
     private static void drag(ChairWindow window, Path model, double minutes) {
       window.open(model);
-      awaitShown(window, model, () -> new Dragging(window, minutes).start());
+      awaitShown(
+          window,
+          model,
+          () ->
+              new Dragging(
+                      window,
+                      Integer.MAX_VALUE,
+                      minutes,
+                      () -> {
+                        window.close();
+                        Platform.exit();
+                      })
+                  .start());
     }
 
-    /** Moves a dimension up and down; the next step as soon as the last is in the picture. */
+    private static void print(String model, String what, List<Double> times) {
+      List<Double> sorted = new ArrayList<>(times);
+      sorted.sort(null);
+      print(model + " " + what + ", median", sorted.get(sorted.size() / 2), "ms");
+      print(model + " " + what + ", 95 %", sorted.get(sorted.size() * 95 / 100), "ms");
+    }
+
+    /**
+     * Moves a dimension up and down; the next step as soon as the last is in the picture. Ends
+     * after so many steps, or so many minutes.
+     */
     private static final class Dragging extends AnimationTimer {
       private final ChairWindow window;
+      private final int steps;
       private final double minutes;
+      private final Runnable then;
       private final long began = System.nanoTime();
       private final List<Double> times = new ArrayList<>();
+      private String name;
+      private double middle;
       private long asked;
       private long number;
       private int step;
       private int told;
 
-      Dragging(ChairWindow window, double minutes) {
+      Dragging(ChairWindow window, int steps, double minutes, Runnable then) {
         this.window = window;
+        this.steps = steps;
         this.minutes = minutes;
+        this.then = then;
+        first(window.session().shown().get());
+      }
+
+      /** Most models call it so; the height of the seat moves nearly everything. */
+      private void first(dryfit.view.Shown shown) {
+        Design.Dimension seat =
+            shown.design().dimensions().stream()
+                .filter(d -> d.name().equals("seatTop") || d.name().equals("seatFront"))
+                .findFirst()
+                .orElseThrow();
+        name = seat.name();
+        middle = seat.value().value() / shown.design().unit().printed().mm();
       }
 
       @Override
@@ -134,30 +176,29 @@ public final class WindowFigures {
           return;
         }
         if (asked != 0) {
-          times.add((now - asked) / 1e6);
+          times.add((System.nanoTime() - asked) / 1e6);
         }
         double since = (System.nanoTime() - began) / 60e9;
-        if (since >= told * Math.max(0.5, minutes / 10)) {
+        if (minutes > 0 && since >= told * Math.max(0.5, minutes / 10)) {
           System.gc();
           Runtime runtime = Runtime.getRuntime();
           double heap = (runtime.totalMemory() - runtime.freeMemory()) / 1e6;
           print(String.format(Locale.ROOT, "heap after %.1f min", since), heap, "MB");
           told++;
         }
-        if (since > minutes) {
+        if (minutes > 0 ? since > minutes : times.size() == steps) {
           stop();
-          times.sort(null);
-          print("steps of the drag", times.size(), "");
-          print("step to picture, median", times.get(times.size() / 2), "ms");
-          print("step to picture, 95 %", times.get(times.size() * 95 / 100), "ms");
-          window.close();
-          Platform.exit();
+          Path file = Path.of(window.session().shown().get().document().file());
+          String model = file.getFileName().toString();
+          print(model, "step to picture", times);
+          then.run();
           return;
         }
         number = built;
         asked = System.nanoTime();
-        int value = 400 + 5 * Math.abs(step++ % 32 - 16) / 2 * 2;
-        window.session().dimension("seatTop", Integer.toString(value), why -> {});
+        double share = 1 + 0.002 * (Math.abs(step++ % 32 - 16) - 8);
+        String value = String.format(Locale.ROOT, "%.4f", middle * share);
+        window.session().dimension(name, value, why -> why.ifPresent(System.out::println));
       }
     }
   }
