@@ -2,11 +2,16 @@ package dryfit.view;
 
 import dryfit.app.StateFolder;
 import dryfit.document.Design;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.lang.management.MemoryUsage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
@@ -16,7 +21,8 @@ import javafx.stage.Stage;
 /**
  * Figures of the window, to be run by hand on a display: for each model the time of a frame while
  * it turns and from a step of a dragged dimension to the picture; then the heap while one dimension
- * is dragged for so many minutes. Arguments: the minutes.
+ * is dragged for so many minutes. Arguments: the minutes, and
+ * {@code drag} if only that is wanted.
  */
 public final class WindowFigures {
   private static final int WARM = 60;
@@ -47,7 +53,9 @@ public final class WindowFigures {
           window,
           harbour,
           () -> {
-            turn(window, new ArrayList<>(models), () -> drag(window, harbour, minutes));
+            boolean all = !getParameters().getRaw().contains("drag");
+            List<Path> turned = all ? new ArrayList<>(models) : new ArrayList<>();
+            turn(window, turned, () -> drag(window, harbour, minutes));
           });
     }
 
@@ -158,6 +166,17 @@ public final class WindowFigures {
         first(window.session().shown().get());
       }
 
+      /** What the last collection left, for other threads go on while this one looks; MB. */
+      private static double heap() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == MemoryType.HEAP)
+                .map(MemoryPoolMXBean::getCollectionUsage)
+                .filter(Objects::nonNull)
+                .mapToLong(MemoryUsage::getUsed)
+                .sum()
+            / 1e6;
+      }
+
       /** Most models call it so; the height of the seat moves nearly everything. */
       private void first(dryfit.view.Shown shown) {
         Design.Dimension seat =
@@ -181,9 +200,7 @@ public final class WindowFigures {
         double since = (System.nanoTime() - began) / 60e9;
         if (minutes > 0 && since >= told * Math.max(0.5, minutes / 10)) {
           System.gc();
-          Runtime runtime = Runtime.getRuntime();
-          double heap = (runtime.totalMemory() - runtime.freeMemory()) / 1e6;
-          print(String.format(Locale.ROOT, "heap after %.1f min", since), heap, "MB");
+          print(String.format(Locale.ROOT, "heap after %.1f min", since), heap(), "MB");
           told++;
         }
         if (minutes > 0 ? since > minutes : times.size() == steps) {

@@ -180,11 +180,7 @@ public final class Exporting {
     TextStyle coarse = new TextStyle(style.unit(), DrawTemplates.FRACTIONS, false, false);
     DrawTemplates draw =
         new DrawTemplates(
-            to,
-            DrawTemplates.usual(chair.design()),
-            coarse,
-            Optional.of(paper()),
-            PaperFormat.PDF);
+            to, DrawTemplates.usual(chair.design()), coarse, Optional.of(paper()), PaperFormat.PDF);
     draw.draw(chair, TemplateMaker.shaped(chair), watch::template);
     draw.mouths(chair, DrawTemplates.parts(chair), watch::template);
     if (watch.done == 0) {

@@ -72,7 +72,12 @@ public final class Edits {
       Problems problems = new Problems(document.file());
       Json.At at = new Json.At("/variants", document.lineOf("/variants"), 0, 0);
       String found = Problems.quoted(name);
-      problems.add("name-taken", at, found, "another name", found + " is there already; call it something else");
+      problems.add(
+          "name-taken",
+          at,
+          found,
+          "another name",
+          found + " is there already; call it something else");
       return new Reading.Refused<>(problems.all());
     }
     List<String> members = new ArrayList<>();

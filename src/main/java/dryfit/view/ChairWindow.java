@@ -262,7 +262,8 @@ final class ChairWindow {
     above.getChildren().add(between);
     above.getChildren().addAll(seeing.words());
     if (!ChairView.hasDepth()) {
-      Label flat = new Label("This machine has no 3D: the chair is on paper, and what is grey needs 3D.");
+      Label flat =
+          new Label("This machine has no 3D: the chair is on paper, and what is grey needs 3D.");
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
@@ -316,6 +317,8 @@ final class ChairWindow {
     over.getChildren().set(0, middle);
     stage.setTitle(title + " · Dryfit");
     root.setCenter(bench);
+    // Else the first word of all would take the keys.
+    chair.requestFocus();
   }
 
   private void lightOrDark() {
@@ -410,7 +413,10 @@ final class ChairWindow {
         "There is work on this chair of "
             + WHEN.format(when)
             + " that was not saved."
-            + (work.get().diskMoved() ? " The file has been changed since then." : ""),
+            + (work.get().diskMoved()
+                ? " The file has been changed since then: if you bring your work back and save it, that"
+                    + " change is gone from the file. “Take back” shows it again."
+                : ""),
         List.of(
             new Question.Answer("bring it back", () -> session.bringBack(work.get())),
             new Question.Answer("throw it away", () -> session.discard(work.get()))));

@@ -75,7 +75,7 @@ final class FindingNote extends VBox {
 
   private void standing(Optional<String> waived) {
     if (waived.isPresent()) {
-      Label because = label("Accepted, because: " + waived.get(), "figure");
+      Label because = label("Accepted, because: " + waived.get(), "accepted");
       because.setId("accepted");
       below.getChildren().setAll(because);
     } else if (finding.check().equals(NOT_MEASURED)

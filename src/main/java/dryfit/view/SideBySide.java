@@ -175,7 +175,8 @@ final class SideBySide extends BorderPane {
   private void arrange() {
     boolean laid = over.isSelected() && !over.isDisabled();
     setCenter(laid ? both : chairs);
-    words.getChildren()
+    words
+        .getChildren()
         .setAll(laid ? List.of(choice, over, inWood, inInk) : List.<Node>of(choice, over));
     if (!laid) {
       return;

@@ -106,7 +106,9 @@ class BesideWindowTest {
     screen.settled();
     assertThat(names(robot)).containsExactly("as drawn", "low", "tall");
     screen.click(robot, "#beside-deep-tenons");
-    assertThat(names(robot)).as("the oldest makes room").containsExactly("low", "deep tenons", "tall");
+    assertThat(names(robot))
+        .as("the oldest makes room")
+        .containsExactly("low", "deep tenons", "tall");
     screen.photograph("16-chosen-beside");
     screen.click(robot, "#beside-low");
     assertThat(names(robot)).containsExactly("deep tenons", "tall");

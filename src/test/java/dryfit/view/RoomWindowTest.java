@@ -44,7 +44,8 @@ class RoomWindowTest {
     "weir-settee, as drawn, 1280, 800",
     "lantern-side-chair, unmitred, 1280, 740",
   })
-  void nothingIsCutOffOrOverlaps(String model, String variant, double width, double height, FxRobot robot) {
+  void nothingIsCutOffOrOverlaps(
+      String model, String variant, double width, double height, FxRobot robot) {
     OnScreen.ask(
         () -> {
           screen.stage.setWidth(width);
@@ -90,8 +91,7 @@ class RoomWindowTest {
 
   private void look(Parent parent, List<String> faults) {
     // What can be scrolled may be out of sight, but what is in it must not be cut short either.
-    List<Node> seen =
-        parent.getChildrenUnmodifiable().stream().filter(n -> n.isVisible()).toList();
+    List<Node> seen = parent.getChildrenUnmodifiable().stream().filter(n -> n.isVisible()).toList();
     for (Node node : seen) {
       if (node instanceof Labeled labeled && !labeled.getText().isEmpty()) {
         boolean whole =
