@@ -1,6 +1,8 @@
 package dryfit.app;
 
 import dryfit.build.Chair;
+import dryfit.build.Part;
+import dryfit.document.Design;
 import dryfit.export.MouthPages;
 import dryfit.export.TemplatePages;
 import dryfit.export.TextStyle;
@@ -8,6 +10,7 @@ import dryfit.export.paper.Page;
 import dryfit.export.paper.Page.Paper;
 import dryfit.export.paper.PdfFile;
 import dryfit.export.paper.SvgFile;
+import dryfit.measure.Length;
 import dryfit.shop.template.MouthPrint;
 import dryfit.shop.template.MouthPrints;
 import dryfit.shop.template.Template;
@@ -28,6 +31,31 @@ import java.util.function.Consumer;
  */
 public record DrawTemplates(
     Path folder, Wanted wanted, TextStyle style, Optional<Paper> paper, PaperFormat format) {
+
+  /** Two to three inches at each end are enough for two screws (common practice, no source). */
+  private static final double WASTE_IN = 2.5;
+
+  private static final double WASTE_MM = 65;
+  private static final double DEPTHS_IN = 0.25;
+  private static final double DEPTHS_MM = 5;
+
+  /** Thirty-seconds: finer than a pencil line is no use on a template that is printed. */
+  public static final int FRACTIONS = 32;
+
+  /** How templates are wanted where nothing else is said: one for both hands, without a bush. */
+  public static Wanted usual(Design design) {
+    boolean inches = design.unit() == Design.LengthUnit.IN;
+    return new Wanted(
+        inches ? Length.Unit.IN.mm(WASTE_IN) : WASTE_MM,
+        Optional.empty(),
+        Wanted.Hands.BOTH,
+        inches ? Length.Unit.IN.mm(DEPTHS_IN) : DEPTHS_MM);
+  }
+
+  /** The names of all parts a document has, those that a joint brings along left out. */
+  public static List<String> parts(Chair chair) {
+    return chair.parts().stream().filter(p -> !p.isPiece()).map(Part::name).distinct().toList();
+  }
 
   /** What there is to tell, in its order. */
   public sealed interface Told {

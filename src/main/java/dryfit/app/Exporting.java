@@ -8,6 +8,8 @@ import dryfit.document.Document;
 import dryfit.export.ComparePage;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
+import dryfit.fit.FitReport;
+import dryfit.shop.template.TemplateMaker;
 import dryfit.solid.Kernel;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,6 +40,8 @@ public final class Exporting {
     NAMED_SOLIDS("solids as 3MF", "the same, with names and a unit"),
     JIGS("jigs", "printable jigs, each proved on its part; STL and 3MF"),
     BOARDS("boards", "the cut list, and the blanks laid out on your boards"),
+    SHEETS("bench book", "each part and joint to work by; PDF, and for a telephone"),
+    TEMPLATES("templates", "shaped parts at full size, and mouths of mortises"),
     COMPARISON("comparison of variants", "one page with pictures and all that differs");
 
     private final String word;
@@ -146,6 +150,8 @@ public final class Exporting {
       case BOARDS ->
           PlanBoards.of(chair, chair.design().boards())
               .write(to, style, paper(), watch.of(Optional.empty()));
+      case SHEETS -> book(to, watch);
+      case TEMPLATES -> templates(to, watch);
       case COMPARISON -> watch.of(Optional.of(OptionalInt.of(1))).accept(comparison(to));
     }
     return watch.notes;
@@ -156,6 +162,30 @@ public final class Exporting {
     all.add(0, Design.AS_DRAWN);
     byte[] page = ComparePage.bytes(CompareChairs.of(document, all, new Shelf(kernel)), style);
     return WrittenFiles.of(to.resolve("compared.html"), page);
+  }
+
+  /** On paper and for a telephone; it can be broken off between what takes long. */
+  private void book(Path to, Watch watch) {
+    FitReport report = FitChair.of(chair).report();
+    MakeBook maker = new MakeBook(style, paper());
+    MakeBook.Format[] forms = MakeBook.Format.values();
+    for (MakeBook.Format form : forms) {
+      watch.goOn(OptionalInt.of(forms.length));
+      WrittenFiles written = maker.write(report, form, to.resolve("bench-book." + form.word()));
+      watch.file(written, OptionalInt.of(forms.length));
+    }
+  }
+
+  private void templates(Path to, Watch watch) {
+    TextStyle coarse = new TextStyle(style.unit(), DrawTemplates.FRACTIONS, false, false);
+    DrawTemplates draw =
+        new DrawTemplates(
+            to, DrawTemplates.usual(chair.design()), coarse, Optional.of(paper()), PaperFormat.PDF);
+    draw.draw(chair, TemplateMaker.shaped(chair), watch::template);
+    draw.mouths(chair, DrawTemplates.parts(chair), watch::template);
+    if (watch.done == 0) {
+      throw new Stop(new Outcome.Failed("no part of it needs a template"));
+    }
   }
 
   private Page.Paper paper() {
@@ -196,6 +226,15 @@ public final class Exporting {
         notes.add(not.jig().name() + ": left out, for its proof does not hold");
       }
       goOn(OptionalInt.empty());
+    }
+
+    private void template(DrawTemplates.Told told) {
+      if (told instanceof DrawTemplates.Told.File file) {
+        file(file.result(), OptionalInt.empty());
+      } else if (told instanceof DrawTemplates.Told.NotDrawn not) {
+        notes.add(not.part() + ": not drawn: " + not.because());
+        goOn(OptionalInt.empty());
+      }
     }
 
     private void goOn(OptionalInt all) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * Builds and fits a draft in the background while it is being changed. Whoever asks never waits;
@@ -27,6 +28,7 @@ public final class LiveFit implements AutoCloseable {
   private static final long FINDINGS_EVERY = TimeUnit.MILLISECONDS.toNanos(150);
 
   private final Kernel kernel;
+  private final Supplier<Shelf> first;
   private final Consumer<Result> listener;
   private final Thread worker;
   private final Object lock = new Object();
@@ -62,14 +64,21 @@ public final class LiveFit implements AutoCloseable {
   /** A fault of ours, such as {@link dryfit.solid.KernelFailure}. */
   public record Failed(long number, Throwable fault) implements Result {}
 
+  /** As below, with an empty shelf. */
+  public LiveFit(Kernel kernel, Consumer<Result> listener) {
+    this(kernel, () -> new Shelf(kernel), listener);
+  }
+
   /**
    * Starts the thread.
    *
+   * @param first gives the shelf to begin with, on that thread, which waits for it
    * @param listener is told of every result; what it does holds up the next one, so a window only
    *     passes it on to its own thread
    */
-  public LiveFit(Kernel kernel, Consumer<Result> listener) {
+  public LiveFit(Kernel kernel, Supplier<Shelf> first, Consumer<Result> listener) {
     this.kernel = kernel;
+    this.first = first;
     this.listener = listener;
     this.worker = new Thread(this::work, "dryfit-live-fit");
     worker.setDaemon(true);
@@ -113,7 +122,7 @@ public final class LiveFit implements AutoCloseable {
   private record Turn(Version version, long era) {}
 
   private void work() {
-    Shelf shelf = new Shelf(kernel);
+    Shelf shelf = first.get();
     // So that the first chair has its findings however fast versions come.
     long lastFindings = System.nanoTime() - FINDINGS_EVERY;
     for (Optional<Turn> next = next(); next.isPresent(); next = next()) {

@@ -27,8 +27,9 @@ public interface WindowStart {
    * Opens the window and comes back when it is closed.
    *
    * @param file the chair to open; without one the window offers some
+   * @param untilShown whether it closes by itself as soon as all of the chair is seen
    */
-  Ended open(Optional<Path> file);
+  Ended open(Optional<Path> file, boolean untilShown);
 
   /** The one this program was packed with, if any. */
   static Optional<WindowStart> find() {

@@ -6,7 +6,6 @@ import dryfit.app.OpenChair;
 import dryfit.app.PaperFormat;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
-import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page.Paper;
@@ -50,13 +49,6 @@ import picocli.CommandLine.Spec;
       "hands out of the way of the cutter, and follow the machine's manual."
     })
 final class TemplatesCommand implements Callable<Integer> {
-  /** Two to three inches at each end are enough for two screws (common practice, no source). */
-  private static final double WASTE_IN = 2.5;
-
-  private static final double WASTE_MM = 65;
-  private static final double DEPTHS_IN = 0.25;
-  private static final double DEPTHS_MM = 5;
-
   private final Screen screen;
 
   @Spec private CommandSpec spec;
@@ -155,20 +147,20 @@ final class TemplatesCommand implements Callable<Integer> {
     Chair built = ((OpenChair.Ready) opened).chair();
     Design design = built.design();
     Path folder = to != null ? to : FileNames.folder(design).resolve("templates");
-    // Thirty-seconds: finer than a pencil line is no use on a template that is printed.
-    TextStyle style =
-        new TextStyle(units == null ? TextStyle.of(design.unit()).unit() : units, 32, false, false);
+    Length.Unit unit = units == null ? TextStyle.of(design.unit()).unit() : units;
+    TextStyle style = new TextStyle(unit, DrawTemplates.FRACTIONS, false, false);
     Optional<Paper> sheet = paper == null ? Optional.of(Papers.usual(design)) : paper.of();
     DrawTemplates draw = new DrawTemplates(folder, wanted(design), style, sheet, format);
     return (mouths
-            ? draw.mouths(built, parts.isEmpty() ? all(built) : names(built), this::tell)
+            ? draw.mouths(
+                built, parts.isEmpty() ? DrawTemplates.parts(built) : names(built), this::tell)
             : draw.draw(built, names(built), this::tell))
         .code();
   }
 
   private List<String> names(Chair built) {
     List<String> shaped = TemplateMaker.shaped(built);
-    List<String> all = all(built);
+    List<String> all = DrawTemplates.parts(built);
     for (String part : parts) {
       if (!all.contains(part)) {
         throw new ParameterException(
@@ -183,16 +175,10 @@ final class TemplatesCommand implements Callable<Integer> {
     return parts.isEmpty() ? shaped : parts.stream().distinct().toList();
   }
 
-  private static List<String> all(Chair built) {
-    return built.parts().stream().filter(p -> !p.isPiece()).map(Part::name).distinct().toList();
-  }
-
   private Wanted wanted(Design design) {
-    boolean inches = design.unit() == Design.LengthUnit.IN;
-    double usual = inches ? Length.Unit.IN.mm(WASTE_IN) : WASTE_MM;
-    double depths = inches ? Length.Unit.IN.mm(DEPTHS_IN) : DEPTHS_MM;
-    return new Wanted(
-        waste == null ? usual : length("--waste", waste, design), bush(design), hand, depths);
+    Wanted usual = DrawTemplates.usual(design);
+    double left = waste == null ? usual.waste() : length("--waste", waste, design);
+    return new Wanted(left, bush(design), hand, usual.depths());
   }
 
   private Optional<GuideBush> bush(Design design) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 @Command(
@@ -23,6 +24,12 @@ final class WindowCommand implements Callable<Integer> {
       description = "the chair document; without it, there are some to choose from")
   private Path file;
 
+  @Option(
+      names = "--until-shown",
+      hidden = true,
+      description = "close again when the chair and its findings are seen; to time a start")
+  private boolean untilShown;
+
   WindowCommand(Screen screen) {
     this.screen = screen;
   }
@@ -31,7 +38,7 @@ final class WindowCommand implements Callable<Integer> {
   public Integer call() {
     Ended ended =
         WindowStart.find()
-            .map(start -> start.open(Optional.ofNullable(file)))
+            .map(start -> start.open(Optional.ofNullable(file), untilShown))
             .orElse(new Ended.NoScreen("this program was packed without its window"));
     if (ended instanceof Ended.NoScreen none) {
       screen

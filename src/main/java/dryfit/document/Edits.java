@@ -60,13 +60,26 @@ public final class Edits {
   }
 
   /**
-   * Adds a variant that begins as another one is.
+   * Adds a variant that begins as another one is; refused, {@code name-taken}, if there is one of
+   * that name.
    *
    * @param like a variant of the document, or {@link Design#AS_DRAWN}
    * @param note may be empty
    */
   public static Reading<Document> variantLike(
       Document document, String like, String name, String note) {
+    if (name.equals(Design.AS_DRAWN) || document.variants().contains(name)) {
+      Problems problems = new Problems(document.file());
+      Json.At at = new Json.At("/variants", document.lineOf("/variants"), 0, 0);
+      String found = Problems.quoted(name);
+      problems.add(
+          "name-taken",
+          at,
+          found,
+          "another name",
+          found + " is there already; call it something else");
+      return new Reading.Refused<>(problems.all());
+    }
     List<String> members = new ArrayList<>();
     if (!note.isBlank()) {
       members.add("\"note\": " + DocumentWriter.quoted(note));

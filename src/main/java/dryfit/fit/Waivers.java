@@ -26,7 +26,7 @@ final class Waivers {
     for (Finding f : findings) {
       Optional<String> because = Optional.empty();
       for (int i = 0; i < waivers.size(); i++) {
-        if (accepts(waivers.get(i), f)) {
+        if (accepts(chair, waivers.get(i), f)) {
           used[i] = true;
           because = because.isPresent() ? because : Optional.of(waivers.get(i).because());
         }
@@ -41,11 +41,20 @@ final class Waivers {
     return out;
   }
 
-  private static boolean accepts(Waiver w, Finding f) {
+  private static boolean accepts(Chair chair, Waiver w, Finding f) {
     return w.check().equals(f.check())
         && !f.check().equals(COULD_NOT_MEASURE)
-        && (w.joint().isEmpty() || f.joints().stream().anyMatch(l -> isOf(l, w.joint(), ", ")))
+        && (w.joint().isEmpty() || isOfJoint(chair, w.joint(), f))
         && (w.part().isEmpty() || f.parts().stream().anyMatch(l -> isOf(l, w.part(), " ")));
+  }
+
+  /** Dowels, loose tenons and wedges are their joint's: no document has a name for one of them. */
+  private static boolean isOfJoint(Chair chair, String joint, Finding f) {
+    return f.joints().stream().anyMatch(l -> isOf(l, joint, ", "))
+        || chair.joints().stream()
+            .filter(j -> j.plan().name().equals(joint))
+            .flatMap(j -> chair.pieces(j).stream())
+            .anyMatch(f.parts()::contains);
   }
 
   /** Whether a label is that of a named joint or part, whichever hand. */

@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.app.Ahead;
 import dryfit.app.Family;
 import dryfit.app.Kept;
 import dryfit.app.OnDisk;
@@ -8,6 +9,7 @@ import dryfit.app.Saving;
 import dryfit.app.StartChair;
 import dryfit.app.StateFolder;
 import dryfit.build.Part;
+import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Difference;
 import dryfit.document.Problem;
@@ -23,6 +25,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Insets;
@@ -69,10 +72,17 @@ final class ChairWindow {
   private static final double NEAR = 900;
 
   ChairWindow(Stage stage, StateFolder state, Desk desk) {
+    this(stage, state, desk, Ahead.nothing());
+  }
+
+  /**
+   * @param ahead what has been built of the first chair already
+   */
+  ChairWindow(Stage stage, StateFolder state, Desk desk, Supplier<Shelf> ahead) {
     this.stage = stage;
     this.desk = desk;
     this.recent = new RecentFiles(state);
-    this.session = new Session(ChairView.hasDepth(), state);
+    this.session = new Session(ChairView.hasDepth(), state, ahead);
     this.dimensions = new DimensionsPanel(session);
     this.card = new JointCard(session, chair, this::open);
     this.seeing = new Seeing(session, chair);
@@ -183,7 +193,7 @@ final class ChairWindow {
       beside = Optional.empty();
       over.getChildren().set(0, middle);
     } else {
-      beside = Optional.of(new SideBySide());
+      beside = Optional.of(new SideBySide(this::fillBeside));
       over.getChildren().set(0, beside.get());
       fillBeside();
     }
@@ -194,7 +204,8 @@ final class ChairWindow {
     Shown now = session.shown().get();
     if (beside.isPresent() && now != null) {
       SideBySide open = beside.get();
-      session.variants(now.document(), SideBySide.MOST, found -> open.show(found, style));
+      List<String> names = open.chosen(Variants.names(now.document()), now.design().variant());
+      session.variants(now.document(), names, found -> open.show(found, style));
     }
   }
 
@@ -250,15 +261,15 @@ final class ChairWindow {
     between.setMinWidth(2);
     above.getChildren().add(between);
     above.getChildren().addAll(seeing.words());
-    above.getChildren().add(measuring.word());
     if (!ChairView.hasDepth()) {
-      Label flat = new Label("This machine draws no 3D: the chair is drawn on paper instead.");
+      Label flat =
+          new Label("This machine has no 3D: the chair is on paper, and what is grey needs 3D.");
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
     StackPane floor = new StackPane(chair, measuring);
     floor.setMinSize(0, 0);
-    return new BorderPane(floor, above, null, seeing.sliders(), null);
+    return new BorderPane(floor, above, null, seeing.sliders(measuring.word()), null);
   }
 
   private void keys(Scene scene) {
@@ -306,6 +317,8 @@ final class ChairWindow {
     over.getChildren().set(0, middle);
     stage.setTitle(title + " · Dryfit");
     root.setCenter(bench);
+    // Else the first word of all would take the keys.
+    chair.requestFocus();
   }
 
   private void lightOrDark() {
@@ -400,7 +413,10 @@ final class ChairWindow {
         "There is work on this chair of "
             + WHEN.format(when)
             + " that was not saved."
-            + (work.get().diskMoved() ? " The file has been changed since then." : ""),
+            + (work.get().diskMoved()
+                ? " The file has been changed since then: if you bring your work back and save it, that"
+                    + " change is gone from the file. “Take back” shows it again."
+                : ""),
         List.of(
             new Question.Answer("bring it back", () -> session.bringBack(work.get())),
             new Question.Answer("throw it away", () -> session.discard(work.get()))));
@@ -435,6 +451,13 @@ final class ChairWindow {
     Problem first = problems.get(0);
     String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
     say((first.line() > 0 ? "Line " + first.line() + ": " : "") + first.message() + more);
+  }
+
+  /** Whether nothing is being worked out, and the chair or what is wrong with it can be seen. */
+  boolean isAtRest() {
+    Shown now = session.shown().get();
+    boolean told = now != null && now.fit().isPresent() || !session.problems().get().isEmpty();
+    return root.getCenter() == start || told && !session.busy().get();
   }
 
   Session session() {

@@ -84,6 +84,8 @@ final class DimensionRow extends VBox {
     has(rule, range);
     has(formula, derived);
     if (!field.isFocused()) {
+      // What was refused is no longer what stands there.
+      answered(Optional.empty());
       write();
     }
   }

@@ -75,7 +75,7 @@ final class FindingNote extends VBox {
 
   private void standing(Optional<String> waived) {
     if (waived.isPresent()) {
-      Label because = label("Accepted, because: " + waived.get(), "figure");
+      Label because = label("Accepted, because: " + waived.get(), "accepted");
       because.setId("accepted");
       below.getChildren().setAll(because);
     } else if (finding.check().equals(NOT_MEASURED)
@@ -114,8 +114,17 @@ final class FindingNote extends VBox {
         .map(Joint::plan)
         // A groove follows from its panel; no document names it.
         .filter(plan -> plan.kind() != JointPlan.Kind.GROOVE)
-        .map(plan -> plan.name())
+        .or(this::bringsPieces)
+        .map(JointPlan::name)
         .orElse("");
+  }
+
+  /** The joint that brought the dowel, loose tenon or wedge that is found fault with. */
+  private Optional<JointPlan> bringsPieces() {
+    return shown.chair().joints().stream()
+        .filter(j -> shown.chair().pieces(j).stream().anyMatch(finding.parts()::contains))
+        .map(Joint::plan)
+        .findFirst();
   }
 
   private String part() {

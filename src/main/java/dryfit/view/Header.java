@@ -70,6 +70,7 @@ final class Header extends VBox {
     redo.setOnAction(e -> session.redo());
     steps(session.state().get());
     session.state().addListener((o, was, now) -> steps(now));
+    sign.visibleProperty().bind(verdict.textProperty().isNotEmpty());
     verdict.setId("verdict");
     verdict.setMinWidth(USE_PREF_SIZE);
     variants.setAlignment(Pos.CENTER_LEFT);

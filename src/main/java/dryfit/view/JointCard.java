@@ -263,6 +263,7 @@ final class JointCard extends ScrollPane {
     Label label = new Label(text);
     label.getStyleClass().add("heading");
     label.setWrapText(true);
+    label.setMaxWidth(WIDE);
     card.getChildren().add(label);
   }
 
@@ -270,6 +271,8 @@ final class JointCard extends ScrollPane {
     Label label = new Label(text);
     label.getStyleClass().add("quiet");
     label.setWrapText(true);
+    label.setMaxWidth(WIDE);
+    label.setMinHeight(USE_PREF_SIZE);
     card.getChildren().add(label);
   }
 

@@ -43,6 +43,7 @@ final class OutlineInk {
     if (part.contour().isEmpty() || !view.isVisible() || !other && local.equals(from)) {
       if (part.contour().isEmpty()) {
         view.setMesh(null);
+        of = null;
       }
       return;
     }

@@ -24,7 +24,7 @@ final class Question extends VBox {
 
   Question() {
     super(10);
-    getStyleClass().add("notice");
+    getStyleClass().addAll("notice", "asks");
     setId("question");
     setMaxSize(520, Region.USE_PREF_SIZE);
     setVisible(false);

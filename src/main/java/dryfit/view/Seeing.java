@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
@@ -73,6 +74,9 @@ final class Seeing {
     tall.setId("sitter-size");
     sitting = new FlowPane(12, 2, woman, man, tall);
     sitting.setVisible(false);
+    if (!ChairView.hasDepth()) {
+      onPaper();
+    }
   }
 
   private void scaled(ToggleButton other) {
@@ -99,21 +103,41 @@ final class Seeing {
     chair.see(l -> l.beside(scale));
   }
 
-  /** The words that go with the views; on paper wood cannot be seen through. */
+  /** The words that go with the views. */
   List<ToggleButton> words() {
-    return ChairView.hasDepth() ? List.of(through, fade, slice, sitter, rule) : List.of();
+    return List.of(through, fade, slice);
   }
 
-  /** The sliders below the chair. */
-  VBox sliders() {
-    HBox pulling = new HBox(14, new Label("together"), apart, new Label("pulled apart"));
-    pulling.setAlignment(Pos.CENTER_LEFT);
+  /** On paper wood is not seen through, nothing is moved, and nothing stands beside the chair. */
+  private void onPaper() {
+    for (Node needsDepth : List.of(through, fade, slice, sitter, rule, apart)) {
+      needsDepth.setDisable(true);
+    }
+  }
+
+  /**
+   * The sliders below the chair, and what can be held against it.
+   *
+   * @param more words after those
+   */
+  VBox sliders(Node more) {
+    Label together = fixed("together");
+    Label pulled = fixed("pulled apart");
+    apart.setMinWidth(60);
+    HBox pulling = new HBox(14, together, apart, pulled);
     HBox.setHgrow(apart, Priority.ALWAYS);
+    HBox.setHgrow(pulling, Priority.ALWAYS);
+    HBox against = new HBox(11, sitter, rule, more);
+    against.getStyleClass().add("against");
+    against.setMinWidth(HBox.USE_PREF_SIZE);
+    HBox below = new HBox(22, pulling, against);
+    for (HBox row : List.of(pulling, against, below)) {
+      row.setAlignment(Pos.CENTER_LEFT);
+    }
     slicing.setVisible(false);
     slicing.managedProperty().bind(slicing.visibleProperty());
-    pulling.setVisible(ChairView.hasDepth());
     sitting.managedProperty().bind(sitting.visibleProperty());
-    VBox box = new VBox(6, sitting, slicing, pulling);
+    VBox box = new VBox(6, sitting, slicing, below);
     box.getStyleClass().add("sliders");
     box.setMaxHeight(VBox.USE_PREF_SIZE);
     return box;
@@ -200,6 +224,12 @@ final class Seeing {
     if (of.is(shown) && slice.isSelected()) {
       chair.see(change);
     }
+  }
+
+  private static Label fixed(String text) {
+    Label label = new Label(text);
+    label.setMinWidth(Label.USE_PREF_SIZE);
+    return label;
   }
 
   private static ToggleButton word(String text) {

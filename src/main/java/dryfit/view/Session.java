@@ -10,6 +10,7 @@ import dryfit.app.OnDisk;
 import dryfit.app.Saving;
 import dryfit.app.StateFolder;
 import dryfit.app.Version;
+import dryfit.build.Shelf;
 import dryfit.document.Document;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
@@ -105,12 +106,13 @@ final class Session {
   /**
    * @param surfaces whether surfaces for the graphics are wanted
    * @param folder where unsaved work is kept
+   * @param ahead what has been built of the first chair already
    */
-  Session(boolean surfaces, StateFolder folder) {
+  Session(boolean surfaces, StateFolder folder, Supplier<Shelf> ahead) {
     this.kept = new Kept(folder);
     this.maker = new ShownMaker(surfaces);
     this.variants = new Variants(surfaces);
-    this.live = new LiveFit(KernelChoice.USUAL.kernel(), this::told);
+    this.live = new LiveFit(KernelChoice.USUAL.kernel(), ahead, this::told);
     this.errands = new Errands("errands", this::fault, () -> Platform.runLater(this::isBusy));
     this.watch = new Watch(() -> Platform.runLater(this::look));
     worker = new Thread(this::work, "building and fitting");
@@ -228,12 +230,9 @@ final class Session {
     wish(() -> draft != null && draft.choose(variant));
   }
 
-  /**
-   * Builds the chair as drawn and its first variants, to be seen beside each other; those that
-   * cannot be built are left out.
-   */
-  void variants(Document of, int most, Consumer<Variants.Beside> then) {
-    workOut("variants", () -> variants.of(of, most), then);
+  /** Builds designs to be seen beside each other; those that cannot be built are left out. */
+  void variants(Document of, List<String> names, Consumer<Variants.Beside> then) {
+    workOut("variants", () -> variants.of(of, names), then);
   }
 
   /**

@@ -17,12 +17,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
- * Up to three designs of one document, turned together, and what differs: beside each other, or two
- * of them laid over each other, one in wood and the other in blue ink.
+ * Two or three designs of one document, chosen by the maker, turned together, and what differs:
+ * beside each other, or two of them laid over each other, one in wood and the other in blue ink.
  */
 final class SideBySide extends BorderPane {
   /** As many go beside each other. */
-  static final int MOST = 3;
+  private static final int MOST = 3;
+
+  private static final int LEAST = 2;
 
   private final HBox chairs = new HBox(1);
   private final DifferenceTable table = new DifferenceTable();
@@ -31,12 +33,22 @@ final class SideBySide extends BorderPane {
   private final ToggleButton over = new ToggleButton("lay over each other");
   private final FlowPane inWood = new FlowPane(8, 4);
   private final FlowPane inInk = new FlowPane(8, 4);
-  private final FlowPane words = new FlowPane(18, 4, over);
+  private final FlowPane choice = new FlowPane(8, 4);
+  private final FlowPane words = new FlowPane(18, 4, choice, over);
+  private final Runnable chosenAnew;
+
+  /** In the order they were asked for, so that the oldest makes room. */
+  private final List<String> chosen = new ArrayList<>();
+
   private List<Shown> designs = List.of();
   private int wood;
   private int ink = 1;
 
-  SideBySide() {
+  /**
+   * @param chosenAnew called when other designs are wanted
+   */
+  SideBySide(Runnable chosenAnew) {
+    this.chosenAnew = chosenAnew;
     setId("side-by-side");
     setMinSize(0, 0);
     chairs.setMinSize(0, 0);
@@ -48,6 +60,7 @@ final class SideBySide extends BorderPane {
     over.setOnAction(e -> arrange());
     over.setDisable(true);
     words.getStyleClass().add("view-bar");
+    choice.setAlignment(Pos.CENTER_LEFT);
     inWood.setAlignment(Pos.CENTER_LEFT);
     inInk.setAlignment(Pos.CENTER_LEFT);
     ScrollPane below = new ScrollPane(table);
@@ -57,6 +70,56 @@ final class SideBySide extends BorderPane {
     setTop(words);
     setCenter(chairs);
     setBottom(below);
+  }
+
+  /**
+   * Which designs are wanted, in the order of the document.
+   *
+   * @param all there are
+   * @param onBench the one that is being worked on
+   */
+  List<String> chosen(List<String> all, String onBench) {
+    chosen.retainAll(all);
+    List<String> usual = new ArrayList<>(all);
+    usual.remove(onBench);
+    usual.add(Math.min(1, usual.size()), onBench);
+    for (String name : usual) {
+      boolean begins = views.isEmpty() && chosen.size() < MOST;
+      if (!chosen.contains(name) && (begins || chosen.size() < LEAST)) {
+        chosen.add(name);
+      }
+    }
+    offer(all);
+    return all.stream().filter(chosen::contains).toList();
+  }
+
+  private void offer(List<String> all) {
+    List<Node> nodes = new ArrayList<>();
+    Label label = new Label("beside each other:");
+    label.getStyleClass().add("quiet");
+    nodes.add(label);
+    for (String name : all) {
+      ToggleButton one = new ToggleButton(name);
+      one.getStyleClass().setAll("word");
+      one.setId("beside-" + name.replace(' ', '-'));
+      one.setAccessibleText(name + " among those beside each other");
+      one.setSelected(chosen.contains(name));
+      one.setOnAction(e -> choose(name, one.isSelected()));
+      nodes.add(one);
+    }
+    choice.getChildren().setAll(nodes);
+  }
+
+  private void choose(String name, boolean wanted) {
+    if (wanted) {
+      chosen.add(name);
+    } else if (chosen.size() > LEAST) {
+      chosen.remove(name);
+    }
+    if (chosen.size() > MOST) {
+      chosen.remove(0);
+    }
+    chosenAnew.run();
   }
 
   void show(Variants.Beside beside, TextStyle style) {
@@ -112,7 +175,9 @@ final class SideBySide extends BorderPane {
   private void arrange() {
     boolean laid = over.isSelected() && !over.isDisabled();
     setCenter(laid ? both : chairs);
-    words.getChildren().setAll(laid ? List.<Node>of(over, inWood, inInk) : List.<Node>of(over));
+    words
+        .getChildren()
+        .setAll(laid ? List.of(choice, over, inWood, inInk) : List.<Node>of(choice, over));
     if (!laid) {
       return;
     }

@@ -34,12 +34,13 @@ final class Variants {
     maker = new ShownMaker(surfaces);
   }
 
-  /** The chair as drawn and its first variants. */
-  Beside of(Document document, int most) {
-    List<String> names =
-        Stream.concat(Stream.of(Design.AS_DRAWN), document.variants().stream())
-            .limit(most)
-            .toList();
+  /** All designs of a document, the chair as drawn first. */
+  static List<String> names(Document document) {
+    return Stream.concat(Stream.of(Design.AS_DRAWN), document.variants().stream()).toList();
+  }
+
+  /** Designs of a document by their names. */
+  Beside of(Document document, List<String> names) {
     Comparison comparison = CompareChairs.of(document, names, shelf);
     List<FitReport> reports = comparison.sides().stream().map(Comparison.Side::report).toList();
     List<Shown> stands = maker.together(document, reports.stream().map(FitReport::chair).toList());

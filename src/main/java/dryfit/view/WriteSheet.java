@@ -38,7 +38,7 @@ final class WriteSheet extends VBox {
     super(9);
     this.session = session;
     this.desk = desk;
-    getStyleClass().add("notice");
+    getStyleClass().addAll("notice", "asks");
     setId("write-sheet");
     setMaxSize(WIDE, Region.USE_PREF_SIZE);
     setVisible(false);

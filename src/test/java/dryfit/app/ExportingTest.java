@@ -69,6 +69,30 @@ class ExportingTest {
   }
 
   @Test
+  void theBenchBookComesOnPaperAndForATelephone() throws IOException {
+    Outcome outcome = exporting().write(What.SHEETS, folder, (done, all) -> true);
+    assertThat(outcome).isInstanceOf(Outcome.Done.class);
+    assertThat(names(folder)).containsExactly("bench-book.html", "bench-book.pdf");
+    // The first bytes of a PDF: ISO 32000-1, 7.5.2.
+    assertThat(Files.readAllBytes(folder.resolve("bench-book.pdf")))
+        .startsWith("%PDF-1.".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+  }
+
+  @Test
+  void theBookBrokenOffBetweenItsFormsLeavesNothing() throws IOException {
+    Outcome outcome = exporting().write(What.SHEETS, folder, (done, all) -> done < 1);
+    assertThat(outcome).isEqualTo(new Outcome.BrokenOff());
+    assertThat(names(folder)).isEmpty();
+  }
+
+  @Test
+  void templatesAreOfShapedPartsAndMouths() throws IOException {
+    Outcome outcome = exporting().write(What.TEMPLATES, folder, (done, all) -> true);
+    assertThat(outcome).isInstanceOf(Outcome.Done.class);
+    assertThat(names(folder)).contains("arm.pdf", "mouths.pdf").doesNotContain("seat.pdf");
+  }
+
+  @Test
   void aFolderThatCannotBeMadeIsTold() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "not a folder");
     Outcome outcome = exporting().write(What.SOLIDS, file.resolve("in"), (done, all) -> true);

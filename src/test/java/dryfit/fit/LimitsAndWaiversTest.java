@@ -107,6 +107,41 @@ class LimitsAndWaiversTest {
         .doesNotContain("tenon-short-grain");
   }
 
+  /** A dowel comes out of its post into a strip; only its joint has a name in the document. */
+  @Test
+  void whatADowelStandsInIsAcceptedByTheDowelsJoint() {
+    String doc =
+        """
+        { "format": "dryfit-chair/1", "name": "Corner", "about": "Demo data, invented.", "unit": "mm",
+          "timber": "ash-white", WAIVED
+          "parts": {
+            "post": { "form": "straight", "section": [50, 50], "from": [-225, 0, 0],
+              "to": [-225, 0, 500] },
+            "strip": { "form": "straight", "section": [20, 60], "from": [-260, 0, 0],
+              "to": [-260, 0, 500] },
+            "rail": { "form": "straight", "section": [60, 24], "from": [200, 0, 270],
+              "to": [-200, 0, 270] }
+          },
+          "joints": {
+            "rail to post": { "kind": "dowels", "tenon": "rail left", "into": "post",
+              "diameter": 8, "length": 60, "own-length": 30, "count": 1 } } }
+        """;
+    Finding found = collision(doc.replace("WAIVED", ""));
+    assertThat(found.joints()).isEmpty();
+    assertThat(found.parts()).containsExactly("strip", "rail-to-post-dowel-1");
+    assertThat(found.waived()).isEmpty();
+    String waived =
+        "\"waived\": [ { \"check\": \"parts-collide\", \"joint\": \"rail to post\", \"because\": \"pinned\" } ],";
+    assertThat(collision(doc.replace("WAIVED", waived)).waived()).contains("pinned");
+  }
+
+  private static Finding collision(String doc) {
+    return Fitted.of(doc).findings().stream()
+        .filter(f -> f.check().equals("parts-collide"))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** The post ends 302 - 290.5 = 11.5 mm above the mortise, and half an inch is wanted. */
   @Test
   void aMortiseNearTheEndOfItsPostIsTold() {

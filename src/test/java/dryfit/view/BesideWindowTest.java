@@ -2,6 +2,7 @@ package dryfit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,6 +90,38 @@ class BesideWindowTest {
     robot.clickOn("#lay-over");
     screen.settled();
     assertThat(robot.lookup(".beside").queryAll()).hasSize(3);
+  }
+
+  @Test
+  void theMakerChoosesWhichOfManyStandBesideEachOther(FxRobot robot) throws Exception {
+    Path four = Files.copy(HARBOUR, state.resolve("four.json"));
+    screen.open(four);
+    OnScreen.ask(
+        () -> {
+          screen.window.session().addVariant("tall", why -> {});
+          return null;
+        });
+    screen.settled();
+    robot.clickOn("#beside");
+    screen.settled();
+    assertThat(names(robot)).containsExactly("as drawn", "low", "tall");
+    screen.click(robot, "#beside-deep-tenons");
+    assertThat(names(robot))
+        .as("the oldest makes room")
+        .containsExactly("low", "deep tenons", "tall");
+    screen.photograph("16-chosen-beside");
+    screen.click(robot, "#beside-low");
+    assertThat(names(robot)).containsExactly("deep tenons", "tall");
+    screen.click(robot, "#beside-tall");
+    assertThat(names(robot)).as("two at least").containsExactly("deep tenons", "tall");
+  }
+
+  private static List<String> names(FxRobot robot) {
+    return OnScreen.ask(
+        () ->
+            robot.lookup(".beside > .heading").queryAll().stream()
+                .map(n -> ((Labeled) n).getText())
+                .toList());
   }
 
   private static long blue(WritableImage image) {

@@ -140,6 +140,8 @@ class ChairWindowTest {
     robot.drag("#rule-frontWidth", MouseButton.PRIMARY).moveBy(-40, 0).moveBy(-20, 0).drop();
     screen.settled();
     assertThat(screen.shown().bounds().size().x()).isLessThan(width - 10);
+    assertThat(seat.getText()).as("what was refused is gone").isEqualTo("430");
+    assertThat(robot.lookup("#refused-seatTop").queryAll()).isEmpty();
     screen.photograph("06-slid");
 
     robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);

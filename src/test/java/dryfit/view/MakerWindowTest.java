@@ -108,7 +108,7 @@ class MakerWindowTest {
         "the reason",
         () ->
             robot.lookup("#question .refused").queryAll().stream()
-                .anyMatch(n -> !((Labeled) n).getText().isEmpty()));
+                .anyMatch(n -> ((Labeled) n).getText().contains("is there already")));
     screen.photograph("26-refused-name");
     robot.type(KeyCode.ESCAPE);
     assertThat(OnScreen.ask(() -> robot.lookup("#question").query().isVisible())).isFalse();
@@ -194,6 +194,12 @@ class MakerWindowTest {
     robot.moveTo("#chair").scroll(4, javafx.geometry.VerticalDirection.DOWN);
     screen.settled();
     assertThat(text(robot, "#sitter-size")).startsWith("stands 1626.0 mm").contains("ANSUR II");
+    OnScreen.ask(
+        () -> {
+          screen.window.chair().seeAll();
+          return null;
+        });
+    screen.landed();
     screen.photograph("28-sitter");
     assertThat(OnScreen.difference(plain, OnScreen.picture(screen.window.chair())))
         .isGreaterThan(0.03);

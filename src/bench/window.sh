@@ -1,0 +1,26 @@
+#!/usr/bin/env bash
+# Figures of the window: whole starts, then frames, drags and the heap. Needs a display.
+#   src/bench/window.sh [MINUTES] [CHAIR]     MINUTES of dragging, 10 without
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+
+minutes=${1:-10}
+chair=${2:-models/harbour-armchair.json}
+out=target/window-figures
+mkdir -p "$out"
+[ -e target/dryfit/lib/classes.jsa ] || mvn -q -B -ntp package -DskipTests
+if [ -z "${CLASSPATH:-}" ]; then
+  mvn -q -B -ntp test-compile dependency:build-classpath -Dmdep.outputFile="$out/path.txt"
+  CLASSPATH=target/classes:target/test-classes:$(cat "$out/path.txt")
+fi
+export CLASSPATH
+javac -d "$out/classes" src/bench/java/dryfit/view/WindowFigures.java
+
+# From the start of the process until the chair and its findings are seen and the window is closed again.
+for _ in 1 2 3 4 5; do
+  begin=$(date +%s%N)
+  DRYFIT_STATE="$out/state" target/dryfit/dryfit window --until-shown "$chair"
+  echo "start, shown and closed $((($(date +%s%N) - begin) / 1000000)) ms"
+done
+java -Dprism.forceGPU=true -Dprism.verbose=true -cp "$out/classes:$CLASSPATH" dryfit.view.WindowFigures "$minutes" |
+  grep -E 'Renderer|median|95 %|heap'
