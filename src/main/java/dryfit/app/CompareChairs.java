@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntConsumer;
 
 /** Lays several chairs side by side. */
 public final class CompareChairs {
@@ -46,8 +47,9 @@ public final class CompareChairs {
    * Builds, fits and compares.
    *
    * @param wanted at least one; the first is what the others are held against
+   * @param done is told how many of them are fitted, one after the other
    */
-  public static Outcome of(List<Wanted> wanted, Kernel kernel) {
+  public static Outcome of(List<Wanted> wanted, Kernel kernel, IntConsumer done) {
     Shelf shelf = new Shelf(kernel);
     List<Side> sides = new ArrayList<>();
     for (Wanted w : wanted) {
@@ -56,6 +58,7 @@ public final class CompareChairs {
         return new NotAll(refused.problems(), refused.exit());
       }
       sides.add(new Side(name(w, wanted), DryFit.of(((Ready) opened).chair())));
+      done.accept(sides.size());
     }
     return new Compared(Comparison.of(sides));
   }

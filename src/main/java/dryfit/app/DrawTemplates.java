@@ -62,6 +62,9 @@ public record DrawTemplates(
     /** A template cannot be drawn, and why. */
     record NotDrawn(String part, String because) implements Told {}
 
+    /** So many of all parts are done with. */
+    record Done(int parts, int of) implements Told {}
+
     /** What came of writing a file. */
     record File(WrittenFiles result) implements Told {}
   }
@@ -97,7 +100,9 @@ public record DrawTemplates(
    */
   public Exit draw(Chair chair, List<String> parts, Consumer<Told> each) {
     FileNames names = new FileNames();
-    for (String part : parts) {
+    for (int i = 0; i < parts.size(); i++) {
+      String part = parts.get(i);
+      each.accept(new Told.Done(i, parts.size()));
       List<TemplatePages> pages = new ArrayList<>();
       for (TemplateMaker.Made made : new TemplateMaker(chair, wanted).of(part)) {
         if (made instanceof TemplateMaker.Made.Ready ready) {
@@ -111,6 +116,7 @@ public record DrawTemplates(
         return exit;
       }
     }
+    each.accept(new Told.Done(parts.size(), parts.size()));
     return Exit.FITS;
   }
 

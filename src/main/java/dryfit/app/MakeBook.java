@@ -37,9 +37,14 @@ public final class MakeBook {
     }
   }
 
-  /** Writes the book. It is made whether the chair fits or not, and says so. */
-  public WrittenFiles write(FitReport report, Format format, Path path) {
+  /**
+   * Writes the book. It is made whether the chair fits or not, and says so.
+   *
+   * @param ordered is run when the order of assembly is known, and drawing begins
+   */
+  public WrittenFiles write(FitReport report, Format format, Path path, Runnable ordered) {
     Assembling order = Assembling.of(report.chair());
+    ordered.run();
     return WrittenFiles.of(path, format == Format.PDF ? pdf(report, order) : html(report, order));
   }
 

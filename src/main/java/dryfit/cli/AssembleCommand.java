@@ -73,8 +73,13 @@ final class AssembleCommand implements Callable<Integer> {
   private OrderParts ordered(Chair built) {
     List<List<String>> groups =
         glued.stream().map(g -> Arrays.stream(g.split(",")).map(String::strip).toList()).toList();
+    ProgressBar bar = new ProgressBar(screen);
+    bar.show(0, built.parts().size());
     try {
-      return OrderParts.of(built, groups);
+      OrderParts order =
+          OrderParts.of(built, groups, settled -> bar.show(settled, built.parts().size()));
+      bar.clear();
+      return order;
     } catch (UnknownPart e) {
       throw new ParameterException(spec.commandLine(), "--glued: " + e.getMessage(), e);
     }

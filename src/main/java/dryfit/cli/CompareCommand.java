@@ -75,7 +75,12 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Wanted> wanted = CompareChairs.wanted(file, chosen(), others);
-    CompareChairs.Outcome outcome = CompareChairs.of(wanted, KernelChoice.USUAL.kernel());
+    ProgressBar bar = new ProgressBar(screen);
+    bar.show(0, wanted.size());
+    CompareChairs.Outcome outcome =
+        CompareChairs.of(
+            wanted, KernelChoice.USUAL.kernel(), done -> bar.show(done, wanted.size()));
+    bar.clear();
     if (outcome instanceof NotAll not) {
       return screen.refused(not.problems(), not.exit(), json);
     }

@@ -79,7 +79,11 @@ final class SheetsCommand implements Callable<Integer> {
       return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
+    ProgressBar bar = new ProgressBar(screen);
+    // Built, fitted, ordered, drawn.
+    bar.show(1, 4);
     FitChair fit = FitChair.of(built);
+    bar.show(2, 4);
     TextStyle usual = TextStyle.of(built.design().unit());
     TextStyle style =
         new TextStyle(units == null ? usual.unit() : units, usual.denominator(), decimals, false);
@@ -87,7 +91,8 @@ final class SheetsCommand implements Callable<Integer> {
     MakeBook.Format form = form();
     Path path =
         to != null ? to : FileNames.folder(built.design()).resolve("bench-book." + form.word());
-    WrittenFiles written = maker.write(fit.report(), form, path);
+    WrittenFiles written = maker.write(fit.report(), form, path, () -> bar.show(3, 4));
+    bar.clear();
     if (written instanceof WrittenFiles.Failed failed) {
       screen.notWritten(failed);
       return written.exit().code();

@@ -211,6 +211,12 @@ final class TemplatesCommand implements Callable<Integer> {
   }
 
   private void tell(DrawTemplates.Told told) {
+    ProgressBar bar = new ProgressBar(screen);
+    if (told instanceof DrawTemplates.Told.Done done) {
+      bar.show(done.parts(), done.of());
+      return;
+    }
+    bar.clear();
     if (told instanceof DrawTemplates.Told.NotDrawn none) {
       screen.out().println(none.part() + ": not drawn: " + none.because());
     } else if (told instanceof DrawTemplates.Told.File file) {

@@ -1,18 +1,15 @@
 package dryfit.document;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
-import java.util.UUID;
 import tools.jackson.core.io.JsonStringEncoder;
 
 /** Writes chair documents. */
@@ -23,8 +20,8 @@ public final class DocumentWriter {
   private DocumentWriter() {}
 
   /**
-   * Saves a text as a file, whole or not at all: it goes to a temporary file in the same folder,
-   * which then takes the place of the old one.
+   * Saves a text as a file, whole or not at all, even if the program is told to end meanwhile: see
+   * {@link WholeFile}.
    *
    * @throws IOException if it cannot be written; the old file is then as it was
    */
@@ -46,16 +43,19 @@ public final class DocumentWriter {
       throw new AccessDeniedException(target.toString());
     }
     if (Files.isDirectory(target)) {
-      throw new IOException("this is a folder");
+      throw new FileSystemException(target.toString(), null, "this is a folder");
     }
-    Path temporary = target.resolveSibling(".dryfit-" + UUID.randomUUID() + ".part");
-    try {
-      write(temporary, file.bytes());
-      takeOver(target, temporary);
-      move(temporary, target);
-    } finally {
-      Files.deleteIfExists(temporary);
-    }
+    byte[] bytes = file.bytes();
+    WholeFile.put(
+        target,
+        bytes,
+        (beside, readBack) -> {
+          if (!Arrays.equals(bytes, readBack)) {
+            throw new FileSystemException(target.toString(), null, "it reads back differently");
+          }
+          takeOver(target, beside);
+          force(beside);
+        });
   }
 
   /** Where a chain of symbolic links ends; the last one may lead to nothing yet. */
@@ -70,18 +70,10 @@ public final class DocumentWriter {
     throw new FileSystemLoopException(path.toString());
   }
 
-  /** Writes, waits for the disk, reads back. */
-  private static void write(Path temporary, byte[] bytes) throws IOException {
-    try (FileChannel out =
-        FileChannel.open(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer rest = ByteBuffer.wrap(bytes);
-      while (rest.hasRemaining()) {
-        out.write(rest);
-      }
-      out.force(true);
-    }
-    if (!Arrays.equals(bytes, Files.readAllBytes(temporary))) {
-      throw new IOException("it reads back differently");
+  /** Waits for the disk: a document is work of hours, and the power may fail in the next second. */
+  private static void force(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
     }
   }
 
@@ -89,14 +81,6 @@ public final class DocumentWriter {
     PosixFileAttributeView of = Files.getFileAttributeView(old, PosixFileAttributeView.class);
     if (of != null && Files.exists(old)) {
       Files.setPosixFilePermissions(fresh, of.readAttributes().permissions());
-    }
-  }
-
-  private static void move(Path temporary, Path target) throws IOException {
-    try {
-      Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE);
-    } catch (AtomicMoveNotSupportedException e) {
-      Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
     }
   }
 

@@ -15,19 +15,24 @@ import dryfit.shop.BoardLayout;
 import dryfit.shop.BoardLayout.Laid;
 import dryfit.shop.BoardLayout.Placed;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** A board layout drawn to a scale that is told; paper lies on its long side. */
 public final class BoardPages {
   private static final double MARGIN = 12; // mm
   private static final double TYPE = 3.2; // mm
   private static final double CAPTION = 11; // mm above and below a board
+  private static final double LEGEND = 2.6; // mm
+  private static final double LEADING = 3.8; // mm from line to line of a legend
 
   private final BoardLayout layout;
   private final TextStyle style;
   private final double width;
   private final double scale;
+  private final Map<Laid, BoardNames> names = new LinkedHashMap<>();
 
   private BoardPages(BoardLayout layout, TextStyle style, double width) {
     this.layout = layout;
@@ -35,6 +40,12 @@ public final class BoardPages {
     this.width = width;
     double longest = used(layout).stream().mapToDouble(l -> l.board().length()).max().orElse(1);
     this.scale = Math.min(1, (width - 2 * MARGIN) / longest);
+    int numbers = 0;
+    for (Laid laid : used(layout)) {
+      BoardNames on = BoardNames.of(laid.parts(), scale, numbers);
+      names.put(laid, on);
+      numbers += on.numbers();
+    }
   }
 
   private static List<Laid> used(BoardLayout layout) {
@@ -57,7 +68,11 @@ public final class BoardPages {
   }
 
   private double height(Laid laid) {
-    return laid.board().width() * scale + CAPTION;
+    return laid.board().width() * scale + CAPTION + legend(laid).size() * LEADING;
+  }
+
+  private List<String> legend(Laid laid) {
+    return names.get(laid).legend(LEGEND, width - 2 * MARGIN);
   }
 
   private List<String> notes() {
@@ -86,7 +101,7 @@ public final class BoardPages {
         y = high - MARGIN;
       }
       y -= height(laid);
-      board(ink, laid, new Vec2(MARGIN, y + CAPTION / 2));
+      board(ink, laid, new Vec2(MARGIN, y + CAPTION / 2 + legend(laid).size() * LEADING));
     }
     if (y - notesHeight() < MARGIN - 1e-6 && !ink.isEmpty()) {
       pages.add(new Page(width, high, ink));
@@ -123,7 +138,15 @@ public final class BoardPages {
       ink.add(new Area(List.of(net), Colour.PART));
       ink.add(new Line(rough, true, 0.15, Colour.GREY, List.of(1.5, 1.0)));
       ink.add(new Line(net, true, 0.25, Colour.BLACK));
-      label(ink, part, net);
+    }
+    for (BoardNames.Name name : names.get(laid).names()) {
+      Vec2 on = at.plus(name.at()).minus(new Vec2(0, name.size() / 3));
+      ink.add(new Words(on, name.written(), name.size(), Align.MIDDLE));
+    }
+    double line = at.y() - 1;
+    for (String text : legend(laid)) {
+      line -= LEADING;
+      ink.add(new Words(new Vec2(at.x(), line), text, LEGEND, Align.LEFT));
     }
     double end = at.x() + laid.used() * scale;
     double top = at.y() + b.width() * scale;
@@ -153,34 +176,6 @@ public final class BoardPages {
     }
     Vec2 far = new Vec2(at.x() + b.length() * scale, at.y() + b.width() * scale);
     ink.add(new Ink.Window(at, far, new Vec2(0, 0), lines));
-  }
-
-  private static void label(List<Ink> ink, Placed part, List<Vec2> net) {
-    double x0 = net.stream().mapToDouble(Vec2::x).min().orElse(0);
-    double x1 = net.stream().mapToDouble(Vec2::x).max().orElse(0);
-    double x = (x0 + x1) / 2;
-    double y = middle(net, x);
-    String lies = BoardWords.lies(part);
-    String text = part.label() + (lies.isEmpty() ? "" : " · " + lies);
-    // A letter is about half as wide as the type is high.
-    double size = Math.min(2.8, (x1 - x0) / text.length() / 0.5);
-    ink.add(new Words(new Vec2(x, y - size / 3), text, size, Align.MIDDLE));
-  }
-
-  /** Half way up the outline at some x, so that the name of a curved part lies on it. */
-  private static double middle(List<Vec2> loop, double x) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < loop.size(); i++) {
-      Vec2 a = loop.get(i);
-      Vec2 b = loop.get((i + 1) % loop.size());
-      if (a.x() <= x != b.x() <= x) {
-        double y = a.y() + (b.y() - a.y()) * (x - a.x()) / (b.x() - a.x());
-        low = Math.min(low, y);
-        high = Math.max(high, y);
-      }
-    }
-    return (low + high) / 2;
   }
 
   private List<Vec2> box(Vec2 low, Vec2 high, Vec2 at) {

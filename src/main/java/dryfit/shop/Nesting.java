@@ -7,13 +7,13 @@ import dryfit.document.BoardsPlan.Bad;
 import dryfit.document.BoardsPlan.Board;
 import dryfit.document.Hand;
 import dryfit.document.PartPlan;
-import dryfit.geometry.Vec2;
 import dryfit.shop.BoardLayout.Laid;
 import dryfit.shop.BoardLayout.Left;
 import dryfit.shop.BoardLayout.Mirroring;
 import dryfit.shop.BoardLayout.PairNote;
 import dryfit.shop.BoardLayout.Placed;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,12 +25,19 @@ import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
 
 /**
- * Looks for a good layout: a first one with long parts first, then many small changes of it, of
- * which those that use less wood are kept. The changes come from a fixed seed and are counted, not
- * timed, so the same chair is always laid out alike.
+ * Looks for a good layout: a first one with long parts first, then many small changes of it. A
+ * change is kept that uses no more wood than what was kept a while ago, so that the search can climb
+ * out of a hollow (late acceptance, Burke and Bykov 2017), and the best of all is the answer. The
+ * changes come from a fixed seed and are counted, not timed, so the same chair is always laid out
+ * alike.
  */
 final class Nesting {
-  private static final int CHANGES = 150;
+  /** How many parts are laid in all: enough for a good layout, and soon done. */
+  private static final int LAID = 20_000;
+
+  /** A change is held against what was kept so many changes ago. */
+  private static final int AGO = 40;
+
   private static final int SEED = 7;
 
   /** Each edge of a strip that is glued to another is planed straight, mm; common practice. */
@@ -51,16 +58,28 @@ final class Nesting {
       List.of(
           new Way(false, false), new Way(true, false), new Way(false, true), new Way(true, true));
 
-  /** A shape laid in one way, ready to be tried. */
-  private record Ready(BoardShape shape, double turn, double offGrain, Strip.Cover cover) {}
+  /**
+   * A shape laid in one way, ready to be tried.
+   *
+   * @param reach its greatest x
+   */
+  private record Ready(
+      BoardShape shape, double turn, double offGrain, double reach, Strip.Cover cover) {}
 
   private final BoardsPlan plan;
   private final List<Stock> stock = new ArrayList<>();
   private final List<Unit> units = new ArrayList<>();
   private final Map<List<Object>, List<Ready>> ready = new HashMap<>();
 
+  /** What is used up of each board by the layout that is being made; made empty for the next. */
+  private final List<Strip> strips = new ArrayList<>();
+
+  /** From the board's corner to that of the strips: a saw cut may run into the margin. */
+  private final double inset;
+
   Nesting(Chair chair, BoardsPlan plan) {
     this.plan = plan;
+    this.inset = plan.margin() - plan.kerf() / 2;
     for (Board board : plan.have()) {
       double planed = board.planed() ? board.thickness() : ThicknessClass.planed(board.thickness());
       for (int i = 1; i <= board.count(); i++) {
@@ -69,6 +88,9 @@ final class Nesting {
       }
     }
     stock.sort(Comparator.comparingDouble(Stock::planed));
+    for (Stock s : stock) {
+      strips.add(new Strip(s.board().length() - 2 * inset, s.board().width() - 2 * inset));
+    }
     units(chair);
     // Long ones are the hardest to find room for.
     units.sort(Comparator.comparingDouble((Unit u) -> -length(u.items().get(0).shape())));
@@ -141,8 +163,12 @@ final class Nesting {
     int n = units.size();
     int[] order = IntStream.range(0, n).toArray();
     int[] ways = new int[n];
-    BoardLayout best = lay(order, ways);
-    for (int change = 0; change < CHANGES && n > 0 && !stock.isEmpty(); change++) {
+    Laying best = lay(order, ways);
+    double kept = best.cost();
+    double[] ago = new double[AGO];
+    Arrays.fill(ago, kept);
+    int changes = n == 0 || stock.isEmpty() ? 0 : LAID / n;
+    for (int change = 0; change < changes; change++) {
       int[] otherOrder = order.clone();
       int[] otherWays = ways.clone();
       int a = random.nextInt(n);
@@ -153,14 +179,17 @@ final class Nesting {
       } else {
         otherWays[a] = random.nextInt(WAYS.size());
       }
-      BoardLayout other = lay(otherOrder, otherWays);
-      if (cost(other) <= cost(best)) {
-        best = other;
+      Laying other = lay(otherOrder, otherWays);
+      double cost = other.cost();
+      if (cost <= kept || cost <= ago[change % AGO]) {
+        kept = cost;
         order = otherOrder;
         ways = otherWays;
       }
+      ago[change % AGO] = kept;
+      best = cost < best.cost() ? other : best;
     }
-    return best;
+    return best.done();
   }
 
   /** A layout by chance: any order, any way. */
@@ -175,48 +204,38 @@ final class Nesting {
       order[j] = k;
       ways[i] = random.nextInt(WAYS.size());
     }
-    return lay(order, ways);
-  }
-
-  /** Wood used up; a part left over costs more than any board. */
-  private static double cost(BoardLayout layout) {
-    double most =
-        layout.boards().stream().mapToDouble(b -> b.board().length() * b.board().width()).sum();
-    long apart = layout.pairs().stream().filter(p -> p.mirroring() == Mirroring.APART).count();
-    return layout.usedArea() + layout.left().size() * most + apart * most / 10;
+    return lay(order, ways).done();
   }
 
   // ---- one layout ----
 
-  private BoardLayout lay(int[] order, int[] ways) {
+  private Laying lay(int[] order, int[] ways) {
     Laying laying = new Laying();
     for (int u : order) {
       laying.lay(units.get(u), u, WAYS.get(ways[u]));
     }
-    return laying.done();
+    return laying;
   }
 
+  /** A shape and where on a board it lies. */
+  private record Put(Item item, Way way, Ready ready, Strip.Spot spot) {}
+
   private final class Laying {
-    private final List<Strip> strips = new ArrayList<>();
-    private final List<List<Placed>> placed = new ArrayList<>();
-    private final double[] used = new double[stock.size()];
+    private final List<List<Put>> placed = new ArrayList<>();
     private final List<PairNote> pairs = new ArrayList<>();
     private final List<Left> left = new ArrayList<>();
 
-    /** From the board's corner to that of the strips: a saw cut may run into the margin. */
-    private final double inset = plan.margin() - plan.kerf() / 2;
-
     Laying() {
-      for (Stock s : stock) {
-        Strip strip = new Strip(s.board().length() - 2 * inset, s.board().width() - 2 * inset);
-        for (Bad bad : s.board().bad()) {
+      for (int b = 0; b < stock.size(); b++) {
+        Strip strip = strips.get(b);
+        strip.clear();
+        for (Bad bad : stock.get(b).board().bad()) {
           strip.take(
               bad.from().u() - inset,
               bad.from().v() - inset,
               bad.to().u() - inset,
               bad.to().v() - inset);
         }
-        strips.add(strip);
         placed.add(new ArrayList<>());
       }
     }
@@ -259,7 +278,7 @@ final class Nesting {
       Way other = new Way(sloping == sameSide, way.endForEnd() != sloping);
       Set<Double> tried = new HashSet<>();
       while (put(b, first, List.of(number, 0), way, turn -> !tried.contains(turn))) {
-        double turn = placed.get(b).get(placed.get(b).size() - 1).turn();
+        double turn = placed.get(b).get(placed.get(b).size() - 1).ready().turn();
         // A mirrored outline turns the mirrored way; one that is turned over is the same outline.
         double twin = sloping ? turn : -turn;
         if (put(b, second, List.of(number, 1), other, t -> Math.abs(t - twin) < SAME_TURN)) {
@@ -293,22 +312,7 @@ final class Nesting {
         return false;
       }
       strips.get(b).take(best.cover(), spot);
-      BoardShape there =
-          best.shape()
-              .moved(
-                  inset + spot.column() * Strip.WIDE - best.cover().x(),
-                  inset + spot.y() - best.cover().y());
-      placed
-          .get(b)
-          .add(
-              new Placed(
-                  there.label(),
-                  BoardShape.points(there.net()),
-                  BoardShape.points(there.rough()),
-                  way.over() ? item.under() : item.up(),
-                  way.endForEnd(),
-                  best.turn(),
-                  best.offGrain()));
+      placed.get(b).add(new Put(item, way, best, spot));
       return true;
     }
 
@@ -343,18 +347,52 @@ final class Nesting {
       return small ? Left.Why.NO_ROOM : Left.Why.TOO_LARGE;
     }
 
+    /** Wood used up; a part left over costs more than any board. */
+    double cost() {
+      double most = 0;
+      double sum = 0;
+      for (int b = 0; b < stock.size(); b++) {
+        Board board = stock.get(b).board();
+        most += board.length() * board.width();
+        sum += used(b) * board.width();
+      }
+      long apart = pairs.stream().filter(p -> p.mirroring() == Mirroring.APART).count();
+      return sum + left.size() * most + apart * most / 10;
+    }
+
+    private double used(int b) {
+      double end = 0;
+      for (Put put : placed.get(b)) {
+        end = Math.max(end, x(put) + put.ready().reach());
+      }
+      return end > 0 ? Math.min(stock.get(b).board().length(), end + plan.kerf()) : 0;
+    }
+
+    /** How far a shape is moved along the board from where it was made ready. */
+    private double x(Put put) {
+      return inset + put.spot().column() * Strip.WIDE - put.ready().cover().x();
+    }
+
+    private Placed placed(Put put) {
+      Ready ready = put.ready();
+      BoardShape there =
+          ready.shape().moved(x(put), inset + put.spot().y() - ready.cover().y());
+      return new Placed(
+          there.label(),
+          BoardShape.points(there.net()),
+          BoardShape.points(there.rough()),
+          put.way().over() ? put.item().under() : put.item().up(),
+          put.way().endForEnd(),
+          ready.turn(),
+          ready.offGrain());
+    }
+
     BoardLayout done() {
       List<Laid> boards = new ArrayList<>();
       for (int b = 0; b < stock.size(); b++) {
         Stock s = stock.get(b);
-        double end =
-            placed.get(b).stream()
-                .flatMap(p -> p.rough().stream())
-                .mapToDouble(Vec2::x)
-                .max()
-                .orElse(0);
-        used[b] = end > 0 ? Math.min(s.board().length(), end + plan.kerf()) : 0;
-        boards.add(new Laid(s.board(), s.name(), s.planed(), placed.get(b), used[b]));
+        List<Placed> parts = placed.get(b).stream().map(this::placed).toList();
+        boards.add(new Laid(s.board(), s.name(), s.planed(), parts, used(b)));
       }
       pairs.sort(Comparator.comparing(PairNote::name));
       return new BoardLayout(boards, pairs, left);
@@ -395,6 +433,7 @@ final class Nesting {
                     turned,
                     turn,
                     Math.abs(turned.grain() - slope),
+                    turned.rough().getEnvelopeInternal().getMaxX(),
                     Strip.Cover.of(BoardShape.points(turned.grown(plan.kerf() / 2)))));
           }
           return out;

@@ -14,9 +14,20 @@ final class Strip {
   static final double WIDE = 4;
 
   private final double width;
-  private final double[][] from;
-  private final double[][] to;
+
+  /** Of each strip, one after the other, where what is used up begins and ends in it. */
+  private double[] from;
+
+  private double[] to;
+
+  /** How many places a strip has in those. */
+  private int places = 4;
+
   private final int[] count;
+
+  /** The greatest room that is left in each strip. */
+  private final double[] free;
+
   private Cover lastShape;
   private Spot lastSpot;
 
@@ -24,13 +35,25 @@ final class Strip {
   Strip(double length, double width) {
     int columns = (int) Math.max(0, Math.floor(length / WIDE));
     this.width = width;
-    this.from = new double[columns][4];
-    this.to = new double[columns][4];
+    this.from = new double[columns * places];
+    this.to = new double[columns * places];
     this.count = new int[columns];
+    this.free = new double[columns];
+    clear();
   }
 
-  /** What a shape covers: for each strip its lowest and its highest place, from its own corner. */
-  record Cover(double x, double y, double[] low, double[] high) {
+  /** Makes it empty again. */
+  void clear() {
+    Arrays.fill(count, 0);
+    Arrays.fill(free, width);
+  }
+
+  /**
+   * What a shape covers: for each strip its lowest and its highest place, from its own corner.
+   *
+   * @param least what it covers in the strip where it covers least
+   */
+  record Cover(double x, double y, double[] low, double[] high, double least) {
     static Cover of(List<Vec2> outline) {
       double x0 = outline.stream().mapToDouble(Vec2::x).min().orElse(0);
       double y0 = outline.stream().mapToDouble(Vec2::y).min().orElse(0);
@@ -45,7 +68,11 @@ final class Strip {
         Vec2 b = outline.get((i + 1) % outline.size());
         edge(a.x() < b.x() ? a : b, a.x() < b.x() ? b : a, x0, y0, low, high);
       }
-      return new Cover(x0, y0, low, high);
+      double least = Double.POSITIVE_INFINITY;
+      for (int c = 0; c < n; c++) {
+        least = Math.min(least, high[c] - low[c]);
+      }
+      return new Cover(x0, y0, low, high, least);
     }
 
     private static void edge(Vec2 a, Vec2 b, double x0, double y0, double[] low, double[] high) {
@@ -75,8 +102,15 @@ final class Strip {
 
   /** The first place along the board with room, and the lowest there; null if there is none. */
   Spot room(Cover shape) {
-    for (int c = 0; c + shape.low().length <= count.length; c++) {
-      double y = lowest(shape, c);
+    int n = shape.low().length;
+    int seen = 0;
+    // The first strip behind the last that is too full for any of the shape.
+    int after = 0;
+    for (int c = 0; c + n <= count.length; c++) {
+      for (; seen < c + n; seen++) {
+        after = free[seen] < shape.least() ? seen + 1 : after;
+      }
+      double y = after > c ? -1 : lowest(shape, c);
       if (y >= 0) {
         return new Spot(c, y);
       }
@@ -92,9 +126,9 @@ final class Strip {
       moved = false;
       for (int i = 0; i < shape.low().length; i++) {
         int c = at + i;
-        for (int k = 0; k < count[c]; k++) {
-          double above = to[c][k] - shape.low()[i];
-          if (y + shape.high()[i] > from[c][k] && y < above) {
+        for (int k = c * places; k < c * places + count[c]; k++) {
+          double above = to[k] - shape.low()[i];
+          if (y + shape.high()[i] > from[k] && y < above) {
             y = above;
             moved = true;
           }
@@ -119,7 +153,9 @@ final class Strip {
   /** Gives back what was taken up last. */
   void takeBack() {
     for (int i = 0; i < lastShape.low().length; i++) {
-      count[lastSpot.column() + i]--;
+      int c = lastSpot.column() + i;
+      count[c]--;
+      free[c] = free(c);
     }
   }
 
@@ -133,12 +169,38 @@ final class Strip {
   }
 
   private void take(int c, double y0, double y1) {
-    if (count[c] == from[c].length) {
-      from[c] = Arrays.copyOf(from[c], 2 * count[c]);
-      to[c] = Arrays.copyOf(to[c], 2 * count[c]);
+    if (count[c] == places) {
+      from = wider(from);
+      to = wider(to);
+      places *= 2;
     }
-    from[c][count[c]] = y0;
-    to[c][count[c]] = y1;
+    from[c * places + count[c]] = y0;
+    to[c * places + count[c]] = y1;
     count[c]++;
+    free[c] = free(c);
+  }
+
+  /** With twice as many places in each strip. */
+  private double[] wider(double[] of) {
+    double[] out = new double[2 * of.length];
+    for (int c = 0; c < count.length; c++) {
+      System.arraycopy(of, c * places, out, 2 * c * places, places);
+    }
+    return out;
+  }
+
+  private double free(int c) {
+    int first = c * places;
+    double most = 0;
+    for (int start = -1; start < count[c]; start++) {
+      double y = start < 0 ? 0 : to[first + start];
+      double end = width;
+      for (int k = first; k < first + count[c]; k++) {
+        // Within another, it ends where it begins.
+        end = to[k] > y ? Math.min(end, Math.max(y, from[k])) : end;
+      }
+      most = Math.max(most, end - y);
+    }
+    return most;
   }
 }

@@ -2,8 +2,8 @@ package dryfit.view;
 
 import dryfit.export.SafeFile;
 import dryfit.export.UnsoundFile;
+import dryfit.export.paper.PngWriter;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -13,7 +13,6 @@ import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
-import javax.imageio.ImageIO;
 
 /** What is seen of the chair, as a PNG of any size. */
 final class PictureSaver {
@@ -51,9 +50,7 @@ final class PictureSaver {
    */
   static Optional<String> write(BufferedImage picture, Path file) {
     try {
-      ByteArrayOutputStream png = new ByteArrayOutputStream();
-      ImageIO.write(picture, "png", png);
-      byte[] bytes = png.toByteArray();
+      byte[] bytes = PngWriter.bytes(picture);
       SafeFile.write(
           file,
           bytes,

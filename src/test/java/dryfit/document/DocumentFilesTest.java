@@ -55,6 +55,17 @@ class DocumentFilesTest {
   }
 
   @Test
+  void aSaveThatFailsNamesTheFileThatWasAskedFor() {
+    // Long enough that only the file beside it has too long a name.
+    Path target = folder.resolve("c".repeat(249) + ".json");
+    assertThatThrownBy(() -> DocumentWriter.save(target, "text"))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining(target.toString())
+        .message()
+        .doesNotContain(".part");
+  }
+
+  @Test
   void aNewFileMayBeReadByWhomANewFileUsuallyMay() throws IOException {
     Path usual = Files.writeString(folder.resolve("usual.json"), "text");
     Path saved = folder.resolve("saved.json");

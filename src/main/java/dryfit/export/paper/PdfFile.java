@@ -8,14 +8,11 @@ import dryfit.export.paper.Ink.Picture;
 import dryfit.export.paper.Ink.Window;
 import dryfit.export.paper.Ink.Words;
 import dryfit.geometry.Vec2;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -23,7 +20,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
@@ -110,10 +107,9 @@ public final class PdfFile {
   }
 
   private void picture(Picture picture) throws IOException {
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.png().bytes()));
     Vec2 size = picture.high().minus(picture.low());
     out.drawImage(
-        LosslessFactory.createFromImage(document, image),
+        PDImageXObject.createFromByteArray(document, picture.png().bytes(), null),
         (float) picture.low().x(),
         (float) picture.low().y(),
         (float) size.x(),

@@ -22,10 +22,18 @@ import java.util.stream.Collectors;
 public final class SvgFile {
   private static final int DECIMALS = 4;
 
+  /** How an element ends that has nothing in it. */
+  private static final String END = "\"/>\n";
+
   private final double height;
   private final StringBuilder out = new StringBuilder();
   private int windows;
   private String id = "window";
+
+  /** The pen of the last line, and where its element ends. */
+  private String lastPen = "";
+
+  private int lastLine;
 
   private SvgFile(double height) {
     this.height = height;
@@ -94,14 +102,26 @@ public final class SvgFile {
         .append(picture.png().address() + "\"/>\n");
   }
 
+  /** Lines one after the other by the same pen are one element: a drawing has thousands. */
   private void line(Line line, Vec2 shift) {
-    out.append("<path fill=\"none\" stroke=\"" + colour(line.colour()))
-        .append("\" stroke-width=\"" + number(line.width()));
+    String pen =
+        "<path fill=\"none\" stroke=\""
+            + colour(line.colour())
+            + "\" stroke-width=\""
+            + number(line.width());
     if (!line.dashes().isEmpty()) {
       String dashes = line.dashes().stream().map(SvgFile::number).collect(Collectors.joining(" "));
-      out.append("\" stroke-dasharray=\"" + dashes);
+      pen += "\" stroke-dasharray=\"" + dashes;
     }
-    out.append("\" d=\"" + path(line.points(), line.closed(), shift) + "\"/>\n");
+    if (out.length() == lastLine && pen.equals(lastPen)) {
+      out.setLength(lastLine - END.length());
+      out.append(" ");
+    } else {
+      out.append(pen).append("\" d=\"");
+    }
+    out.append(path(line.points(), line.closed(), shift)).append(END);
+    lastPen = pen;
+    lastLine = out.length();
   }
 
   private String path(List<Vec2> points, boolean closed, Vec2 shift) {

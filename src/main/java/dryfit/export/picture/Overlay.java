@@ -1,12 +1,9 @@
 package dryfit.export.picture;
 
+import dryfit.export.paper.PngWriter;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import javax.imageio.ImageIO;
 
 /**
  * Chairs seen by one camera, so that their pictures can be laid side by side or over each other.
@@ -27,7 +24,7 @@ public final class Overlay {
 
   /** One chair as a PNG file, where all of them would be in the picture. */
   public byte[] alone(int chair, View view, int size) {
-    return png(draw(chair, view, size));
+    return PngWriter.bytes(draw(chair, view, size));
   }
 
   /** The first and another as a PNG file, laid over each other. */
@@ -43,7 +40,7 @@ public final class Overlay {
         both.setRGB(x, y, a << 16 | (a + b) / 2 << 8 | b);
       }
     }
-    return png(both);
+    return PngWriter.bytes(both);
   }
 
   private BufferedImage draw(int chair, View view, int size) {
@@ -62,15 +59,5 @@ public final class Overlay {
     int green = rgb >> 8 & 0xff;
     int blue = rgb & 0xff;
     return (299 * red + 587 * green + 114 * blue) / 1000;
-  }
-
-  private static byte[] png(BufferedImage image) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(image, "png", out);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return out.toByteArray();
   }
 }

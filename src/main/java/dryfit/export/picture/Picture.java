@@ -1,15 +1,12 @@
 package dryfit.export.picture;
 
+import dryfit.export.paper.PngWriter;
 import dryfit.geometry.Box;
 import dryfit.geometry.Vec3;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import javax.imageio.ImageIO;
 
 /**
  * A picture of a chair on paper: wood in two lights, ink lines, its shadow on the floor. Drawn by
@@ -56,13 +53,7 @@ public final class Picture {
 
   /** The picture as the bytes of a PNG file. */
   public byte[] png(View view, int width, int height) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(draw(camera(view, (double) width / height), width, height), "png", out);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return out.toByteArray();
+    return PngWriter.bytes(draw(camera(view, (double) width / height), width, height));
   }
 
   /**

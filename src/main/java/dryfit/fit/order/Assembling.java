@@ -3,6 +3,7 @@ package dryfit.fit.order;
 import dryfit.build.Chair;
 import java.util.BitSet;
 import java.util.List;
+import java.util.function.IntConsumer;
 
 /**
  * How a chair goes together.
@@ -33,9 +34,18 @@ public record Assembling(
    * @param glued groups of part numbers that move as one; how they were put together is not asked
    */
   public static Assembling of(Chair chair, List<List<Integer>> glued) {
+    return of(chair, glued, settled -> {});
+  }
+
+  /**
+   * The same, for someone who waits.
+   *
+   * @param settled is told of how many parts it is known how they come in, whenever it is more
+   */
+  public static Assembling of(Chair chair, List<List<Integer>> glued, IntConsumer settled) {
     Pieces pieces = Pieces.of(chair);
     List<BitSet> groups = glued.stream().map(Assembling::bits).toList();
-    Planner planner = new Planner(pieces, groups);
+    Planner planner = new Planner(pieces, groups, settled);
     planner.plan();
     return new Assembling(
         chair, planner.steps(), planner.stuck(), glued, Orientations.marks(pieces));

@@ -9,6 +9,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 
 /** Takes a chair apart and keeps the steps of putting it together again. */
 final class Planner {
@@ -17,8 +18,14 @@ final class Planner {
   private final List<Blocking> ways;
   private final List<Step> steps = new ArrayList<>();
   private final List<Stuck> stuck = new ArrayList<>();
+  private final IntConsumer settled;
+  private int parts;
 
-  Planner(Pieces pieces, List<BitSet> glued) {
+  /**
+   * @param settled is told how many parts need no more taking apart, whenever it is more
+   */
+  Planner(Pieces pieces, List<BitSet> glued, IntConsumer settled) {
+    this.settled = settled;
     this.pieces = pieces;
     this.glued = glued;
     this.ways = Directions.of(pieces).parallelStream().map(d -> Blocking.along(d, pieces)).toList();
@@ -40,12 +47,14 @@ final class Planner {
 
   private void apart(BitSet group) {
     if (isOne(group)) {
+      settle(group);
       return;
     }
     Optional<Parting> found = Parting.best(pieces, group, ways, glued);
     if (found.isEmpty()) {
       if (!tipped(group) && !together(group)) {
         stuck.add(stuck(group));
+        settle(group);
       }
       return;
     }
@@ -67,6 +76,11 @@ final class Planner {
                     Optional.empty())),
             parting.opens(),
             Assembling.numbers(newlyHeld(group, moved, onto))));
+  }
+
+  private void settle(BitSet group) {
+    parts += group.cardinality();
+    settled.accept(parts);
   }
 
   private boolean tipped(BitSet group) {

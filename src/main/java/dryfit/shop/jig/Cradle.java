@@ -155,10 +155,10 @@ final class Cradle {
         ? "centre the clamp on the crossed lines"
         : String.format(
             Locale.ROOT,
-            "the drill goes in over the crossed lines, %.1f mm from one end of the"
-                + " cradle and %.1f mm from the other",
-            -x0,
-            x1);
+            "the drill goes in over the crossed lines, %s from one end of the cradle and %s from"
+                + " the other",
+            JigLength.told(-x0, site.chair().design()),
+            JigLength.told(x1, site.chair().design()));
   }
 
   /**

@@ -10,7 +10,6 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The depth gauge: a bar that lies on the mortised face with a tongue down the way in. When the bar
@@ -61,7 +60,7 @@ final class DepthGauge {
         site.letters(
             site.mortised(),
             JigSite.degrees(site.joint().lean()),
-            String.format(Locale.ROOT, "%.1f", deep),
+            JigLength.engraved(deep, site.chair().design()),
             "DEEP",
             JigSite.upWord(bed.z()));
     double half =
@@ -131,10 +130,9 @@ final class DepthGauge {
         List.of(),
         List.of(),
         List.of(
-            String.format(
-                Locale.ROOT,
-                "the tongue is %.2f mm along the hole, measured in its middle",
-                deep)));
+            "the tongue is "
+                + JigLength.told(deep, site.chair().design())
+                + " along the hole, measured in its middle"));
   }
 
   /** How far places go beyond the ends of the hole, on the side where they go farther. */

@@ -273,9 +273,9 @@ final class GuideBlock {
     return List.of(
         String.format(
             Locale.ROOT,
-            "with %.2f mm of play the tool can tip %s and be %.2f mm off at the bottom",
-            p.guidePlay(),
+            "with %s of play the tool can tip %s and be %s off at the bottom",
+            JigLength.fine(p.guidePlay(), site.chair().design()),
             JigSite.told(play.tilt()),
-            play.offAt(deep)));
+            JigLength.fine(play.offAt(deep), site.chair().design())));
   }
 }

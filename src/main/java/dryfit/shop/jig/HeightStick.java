@@ -61,7 +61,7 @@ final class HeightStick {
     Vec3 origin = at.plus(x.times(from - at.dot(x)));
     Frame on = Frame.of(origin, x, n.cross(x));
     Stick stick = new Stick(site.printing(), site.kernel(), length);
-    List<String> words = site.letters(part, String.format(Locale.ROOT, "%.1f", length));
+    List<String> words = site.letters(part, JigLength.engraved(length, site.chair().design()));
     String name = site.name(JigKind.HEIGHT_STICK, "");
     Vec3 arrow = JigSite.upOn(n);
     return new Jig(
@@ -78,8 +78,8 @@ final class HeightStick {
         List.of(
             String.format(
                 Locale.ROOT,
-                "%.2f mm from the %s of the part to the mortise",
-                length,
+                "%s from the %s of the part to the mortise",
+                JigLength.told(length, site.chair().design()),
                 atStart ? "start" : "other end")));
   }
 

@@ -11,7 +11,6 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import dryfit.solid.Kernel;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -46,13 +45,13 @@ final class Spacer {
     double to = other.dot(way) > 0 ? b : -b;
     double length = Math.abs(to - from);
     if (length < Stick.LEAST) {
-      throw new NoJig(String.format(Locale.ROOT, "the places are only %.1f mm apart", length));
+      throw new NoJig("the places are only " + JigLength.told(length, chair.design()) + " apart");
     }
     List<String> words =
         List.of(
             StrokeFont.plain(plan.from()),
             StrokeFont.plain(plan.to()),
-            String.format(Locale.ROOT, "%.1f", length));
+            JigLength.engraved(length, chair.design()));
     Stick stick = new Stick(chair.design().printing(), kernel, length);
     Vec3 side = Math.abs(way.z()) > 0.5 ? Vec3.RIGHT : Vec3.UP;
     Frame on = Frame.of(way.times(Math.min(from, to)), way, side);
@@ -70,7 +69,7 @@ final class Spacer {
             Plane.through(on.origin(), way.negated()),
             Plane.through(on.origin().plus(way.times(length)), way)),
         List.of(),
-        List.of(String.format(Locale.ROOT, "%.2f mm long", length)));
+        List.of(JigLength.told(length, chair.design()) + " long"));
   }
 
   private static Vec3 way(String place) {

@@ -1,4 +1,4 @@
-package dryfit.export;
+package dryfit.document;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
