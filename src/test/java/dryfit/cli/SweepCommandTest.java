@@ -2,6 +2,7 @@ package dryfit.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfit.export.Schemas;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,6 +16,14 @@ class SweepCommandTest {
     assertThat(said.code()).isZero();
     assertThat(said.out()).endsWith("FITS from 430.00 mm to 440.00 mm\n");
     assertThat(said.err()).isEmpty();
+  }
+
+  @Test
+  void theJsonFollowsItsSchemaWhereTheChairFitsAndWhereItDoesNot() {
+    Said said = Said.by("sweep", STOOL, "seatTop from 430 to 1000000 step 999570", "--json");
+    assertThat(said.code()).isZero();
+    assertThat(Schemas.problems("sweep-1.schema.json", said.out())).isEmpty();
+    assertThat(said.out()).contains("\"fits\" : false");
   }
 
   @ParameterizedTest

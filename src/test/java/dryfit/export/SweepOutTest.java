@@ -53,6 +53,21 @@ class SweepOutTest {
   }
 
   @Test
+  void theJsonFollowsItsSchemaEvenWhereTheDocumentIsRefused() {
+    Point refused = new Point(70, Optional.of("a leg has no length"), 0, 0, List.of());
+    Point unknown = point(30, Double.NaN, Optional.empty());
+    Sweep sweep =
+        new Sweep(SWEEP.plan(), List.of(unknown, SWEEP.points().get(0), refused), SWEEP.ranges());
+    for (Sweep each : List.of(SWEEP, sweep)) {
+      String json = new String(SweepOut.json(each), StandardCharsets.UTF_8);
+      assertThat(Schemas.problems("sweep-1.schema.json", json)).isEmpty();
+    }
+    String misspelt =
+        new String(SweepOut.json(SWEEP), StandardCharsets.UTF_8).replace("\"look\"", "\"lok\"");
+    assertThat(Schemas.problems("sweep-1.schema.json", misspelt)).isNotEmpty();
+  }
+
+  @Test
   void thePageDrawsWhatChanges() {
     byte[] bytes = SweepOut.page(SWEEP, "A <chair>", TextStyle.of(LengthUnit.MM));
     String page = new String(bytes, StandardCharsets.UTF_8);

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * A chair along a range of one of its dimensions.
  *
  * @param points at every step, rising
- * @param ranges where it fits, found to {@link Sweeping#resolution}
+ * @param ranges where it fits, found to {@link Sweeping#resolution}; one may lie between two steps
  */
 public record Sweep(Plan plan, List<Point> points, List<Range> ranges) {
   public Sweep {

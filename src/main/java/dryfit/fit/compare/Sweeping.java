@@ -10,6 +10,7 @@ import dryfit.fit.compare.Sweep.Point;
 import dryfit.fit.compare.Sweep.Range;
 import dryfit.solid.Kernel;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +19,10 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
-/** Runs a dimension through a range and finds where the chair fits. */
+/**
+ * Runs a dimension through a range and finds where the chair fits, between its steps too ({@link
+ * Against#mayEndBetween}).
+ */
 public final class Sweeping {
   /** Most steps of one sweep: more than a plot can show. */
   public static final int MOST = 1000;
@@ -71,27 +75,77 @@ public final class Sweeping {
     };
   }
 
+  /** A chair that was tried, and what stood against it. */
+  private record Tried(Point point, Against against) {
+    Against.At at() {
+      return new Against.At(point.value(), against);
+    }
+  }
+
   private Sweep run() {
     int n = (int) values(plan);
-    List<Point> points =
+    List<Tried> steps =
         IntStream.range(0, n)
             .parallel()
             .mapToObj(i -> at(Math.min(plan.from() + i * plan.step(), plan.to())))
             .toList();
+    List<Tried> all = between(steps);
     List<Edge> edges =
-        IntStream.range(0, n - 1)
+        IntStream.range(0, all.size() - 1)
             .parallel()
-            .filter(i -> points.get(i).fits() != points.get(i + 1).fits())
-            .mapToObj(i -> edge(i, points.get(i), points.get(i + 1)))
+            .filter(i -> all.get(i).point().fits() != all.get(i + 1).point().fits())
+            .mapToObj(i -> edge(all.get(i).point(), all.get(i + 1).point()))
             .toList();
-    return new Sweep(plan, points, ranges(points, edges));
+    List<Point> points = steps.stream().map(Tried::point).toList();
+    return new Sweep(plan, points, ranges(all.stream().map(Tried::point).toList(), edges));
   }
 
-  private Point at(double value) {
+  /**
+   * The steps, and between two that do not fit the middles that may: halved again until one fits,
+   * none may, or the resolution is reached.
+   */
+  private List<Tried> between(List<Tried> steps) {
+    List<Tried> all = steps;
+    while (divides()) {
+      List<Tried> now = all;
+      List<Tried> middles =
+          IntStream.range(0, now.size() - 1)
+              .parallel()
+              .filter(i -> worthHalving(now, i))
+              .mapToObj(
+                  i -> at((now.get(i).point().value() + now.get(i + 1).point().value()) / 2))
+              .toList();
+      if (middles.isEmpty()) {
+        break;
+      }
+      List<Tried> more = new ArrayList<>(now);
+      more.addAll(middles);
+      more.sort(Comparator.comparingDouble(t -> t.point().value()));
+      all = more;
+    }
+    return all;
+  }
+
+  private boolean worthHalving(List<Tried> all, int i) {
+    Against.At low = all.get(i).at();
+    Against.At high = all.get(i + 1).at();
+    if (low.against().none()
+        || high.against().none()
+        || high.value() - low.value() <= resolution(plan.kind())) {
+      return false;
+    }
+    Against.At before = i == 0 ? null : all.get(i - 1).at();
+    Against.At after = i + 2 == all.size() ? null : all.get(i + 2).at();
+    return Against.mayEndBetween(before, low, high, after);
+  }
+
+  private Tried at(double value) {
     Outcome outcome = rebuild.with(Map.of(plan.dimension(), new Quantity(value, plan.kind())));
     done.accept(count.incrementAndGet());
     if (outcome instanceof Rebuild.Refused refused) {
-      return new Point(value, Optional.of(refused.problems().get(0).message()), 0, 0, List.of());
+      Optional<String> reason = Optional.of(refused.problems().get(0).message());
+      return new Tried(
+          new Point(value, reason, 0, 0, List.of()), Against.refused(refused.problems()));
     }
     FitReport report = ((Rebuild.Fitted) outcome).report();
     List<Finding> stops = report.findings().stream().filter(Finding::stopsTheBuild).toList();
@@ -103,25 +157,26 @@ public final class Sweeping {
         stops.isEmpty()
             ? Optional.empty()
             : Optional.of(stops.get(0).check() + ": " + stops.get(0).message());
-    return new Point(value, reason, stops.size(), look, Data.of(report));
+    Point point = new Point(value, reason, stops.size(), look, Data.of(report));
+    return new Tried(point, Against.of(stops));
   }
 
-  /** Where it begins or ceases to fit, after the point with this number. */
-  private record Edge(int after, double good, String reason) {}
+  /** Where it begins or ceases to fit. */
+  private record Edge(double good, String reason) {}
 
-  private Edge edge(int after, Point low, Point high) {
+  private Edge edge(Point low, Point high) {
     boolean goodBelow = low.fits();
     double good = goodBelow ? low.value() : high.value();
     Point bad = goodBelow ? high : low;
     while (Math.abs(bad.value() - good) > resolution(plan.kind()) && divides()) {
-      Point middle = at((good + bad.value()) / 2);
+      Point middle = at((good + bad.value()) / 2).point();
       if (middle.fits()) {
         good = middle.value();
       } else {
         bad = middle;
       }
     }
-    return new Edge(after, good, bad.reason().orElseThrow());
+    return new Edge(good, bad.reason().orElseThrow());
   }
 
   /** There is nothing between four slats and five. */
