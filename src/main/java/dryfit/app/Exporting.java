@@ -171,7 +171,9 @@ public final class Exporting {
     MakeBook.Format[] forms = MakeBook.Format.values();
     for (MakeBook.Format form : forms) {
       watch.goOn(OptionalInt.of(forms.length));
-      WrittenFiles written = maker.write(report, form, to.resolve("bench-book." + form.word()));
+      OptionalInt all = OptionalInt.of(forms.length);
+      Path file = to.resolve("bench-book." + form.word());
+      WrittenFiles written = maker.write(report, form, file, () -> watch.goOn(all));
       watch.file(written, OptionalInt.of(forms.length));
     }
   }
