@@ -35,6 +35,8 @@ final class OnScreen {
     this.stage = stage;
     this.window = new ChairWindow(stage, new StateFolder(state), desk);
     stage.show();
+    // All tests share one stage, and one before may have left it smaller.
+    stage.sizeToScene();
   }
 
   static void await(String what, Callable<Boolean> condition) {
