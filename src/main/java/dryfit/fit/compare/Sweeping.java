@@ -112,8 +112,7 @@ public final class Sweeping {
           IntStream.range(0, now.size() - 1)
               .parallel()
               .filter(i -> worthHalving(now, i))
-              .mapToObj(
-                  i -> at((now.get(i).point().value() + now.get(i + 1).point().value()) / 2))
+              .mapToObj(i -> at((now.get(i).point().value() + now.get(i + 1).point().value()) / 2))
               .toList();
       if (middles.isEmpty()) {
         break;

@@ -90,8 +90,7 @@ class SweepingTest {
       String json, String dimension, double from, double to, double step) {
     Document document =
         ((Reading.Accepted<Document>) DocumentReader.read("rails.json", json)).value();
-    Plan plan =
-        new Plan(Design.AS_DRAWN, dimension, Quantity.Kind.LENGTH, from, to, step);
+    Plan plan = new Plan(Design.AS_DRAWN, dimension, Quantity.Kind.LENGTH, from, to, step);
     return Sweeping.of(document, plan, ExactKernel::new, n -> {});
   }
 

@@ -11,11 +11,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * Frames of which all but one part is made, so that the places its ends have to reach are known. They
- * are worked out as a surveyor closes a traverse of which one side was not measured (sums of latitudes and
- * departures, then length and bearing of the closing line; in any textbook of surveying, from
- * memory), with turns in full;
- * the answer of small motions may differ by what is of second order.
+ * Frames of which all but one part is made, so that the places its ends have to reach are known.
+ * They are worked out as a surveyor closes a traverse of which one side was not measured (sums of
+ * latitudes and departures, then length and bearing of the closing line; in any textbook of
+ * surveying, from memory), with turns in full; the answer of small motions may differ by what is of
+ * second order.
  */
 class ClosingLineTest {
   private static final double RULE = 0.01; // mm
@@ -98,7 +98,8 @@ class ClosingLineTest {
 
   @Test
   void theDiagonalsOfASeatWithEqualSidesStayEqualWhateverTheirLength() {
-    // Ptolemy, Almagest I.10: in a quadrilateral on a circle the product of the diagonals is that of
+    // Ptolemy, Almagest I.10: in a quadrilateral on a circle the product of the diagonals is that
+    // of
     // the sides, plus that of front and back; with equal sides both are the root of c c + a b.
     assertThat(Math.hypot(360, 340))
         .isCloseTo(Math.sqrt(40 * 40 + 340 * 340 + 400 * 320), within(1e-9));
