@@ -3,8 +3,8 @@ package dryfit.fit.loop;
 /**
  * Linear equations, more than there are unknowns, each with a weight, solved in the sense of least
  * squares for several right-hand sides at once. The matrix of sums of products is taken apart by A.
- * L. Cholesky's method (from memory); the weights used here span four powers of ten, so that it
- * keeps eight of sixteen digits, a hundred times finer than a hundredth of a millimetre needs.
+ * L. Cholesky's method (from memory); the weights used here span six powers of ten, so that it
+ * keeps some four of sixteen digits: of a part that moves by 10 mm, a thousandth of a millimetre.
  */
 final class Least {
   private final int n;

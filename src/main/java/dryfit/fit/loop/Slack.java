@@ -19,9 +19,12 @@ import java.util.Set;
  */
 final class Slack {
   // Weights against each other; ten times the weight costs a hundred times as much. An angle counts
-  // as
-  // what it moves at the far end of its part.
-  private static final double MADE = 300;
+  // as what it moves at the far end of its part; at made joints, at the corner of its shoulder.
+  // That
+  // lever is short, so what is made has to weigh so much that a gap there never spares a new part
+  // an
+  // angle.
+  private static final double MADE = 10_000;
   private static final double ALIKE = 30;
   private static final double ANGLE = 10;
   private static final double PLACE = 10;

@@ -130,7 +130,7 @@ class RemadeTest {
     // several places, and what is less than 0.05 deg is not told.
     double turned =
         remade.changes().stream().filter(Change::angle).mapToDouble(c -> Math.abs(c.by())).sum();
-    assertThat(Math.toDegrees(turned)).isBetween(0.8, 1.0);
+    assertThat(Math.toDegrees(turned)).isBetween(0.95, 1.0);
     assertThat(remade.conflicts()).isEmpty();
   }
 
@@ -144,18 +144,5 @@ class RemadeTest {
     Remade.Square square = remade.frames().get(0);
     assertThat(square.expected()).isCloseTo(0, within(1e-6));
     assertThat(square.racked()).hasValueCloseTo(3.0, within(1e-6));
-  }
-
-  @Test
-  void aSideRailOfAMadePairThatIsShorterPutsTheSeatOutOfSquare() {
-    // A parallelogram of bars: with all four lengths given the diagonals are still free, so what is
-    // told is the frame that opens the shoulders least.
-    double side = Math.hypot(40, 300);
-    String unequal =
-        Frames.part("side-rail left", "shoulder to shoulder", side - 2)
-            + ","
-            + Frames.part("side-rail right", "shoulder to shoulder", side);
-    Remade remade = remade(Frames.trapezoid(unequal));
-    assertThat(remade.frames()).anyMatch(f -> f.frame().equals("seat"));
   }
 }
