@@ -45,8 +45,7 @@ record BoardNames(List<Name> names) {
     int numbers = used;
     for (Placed part : parts) {
       Name name = name(part, scale);
-      names.add(
-          name.size >= LEAST ? name : new Name(name.text, ++numbers, LEAST, name.at));
+      names.add(name.size >= LEAST ? name : new Name(name.text, ++numbers, LEAST, name.at));
     }
     return new BoardNames(names);
   }
@@ -71,7 +70,8 @@ record BoardNames(List<Name> names) {
     String lies = BoardWords.lies(part);
     String text = part.label() + (lies.isEmpty() ? "" : " · " + lies);
     double room = 0.96 * (x1 - x0) / Typeface.width(text, 1);
-    return new Name(text, 0, Math.min(MOST, Math.min(room, high - low)), new Vec2(x, (low + high) / 2));
+    return new Name(
+        text, 0, Math.min(MOST, Math.min(room, high - low)), new Vec2(x, (low + high) / 2));
   }
 
   /** How many parts have a number. */

@@ -26,10 +26,10 @@ import java.util.stream.IntStream;
 
 /**
  * Looks for a good layout: a first one with long parts first, then many small changes of it. A
- * change is kept that uses no more wood than what was kept a while ago, so that the search can climb
- * out of a hollow (late acceptance, Burke and Bykov 2017), and the best of all is the answer. The
- * changes come from a fixed seed and are counted, not timed, so the same chair is always laid out
- * alike.
+ * change is kept that uses no more wood than what was kept a while ago, so that the search can
+ * climb out of a hollow (late acceptance, Burke and Bykov 2017), and the best of all is the answer.
+ * The changes come from a fixed seed and are counted, not timed, so the same chair is always laid
+ * out alike.
  */
 final class Nesting {
   /** How many parts are laid in all: enough for a good layout, and soon done. */
@@ -375,8 +375,7 @@ final class Nesting {
 
     private Placed placed(Put put) {
       Ready ready = put.ready();
-      BoardShape there =
-          ready.shape().moved(x(put), inset + put.spot().y() - ready.cover().y());
+      BoardShape there = ready.shape().moved(x(put), inset + put.spot().y() - ready.cover().y());
       return new Placed(
           there.label(),
           BoardShape.points(there.net()),

@@ -33,8 +33,7 @@ class SampleFilesTest {
       Path kept = SampleFiles.EXPORTS.resolve(file);
       assertThat(kept).as(ANEW + file).exists();
       boolean same =
-          Unpacked.same(
-              file, Files.readAllBytes(kept), Files.readAllBytes(folder.resolve(file)));
+          Unpacked.same(file, Files.readAllBytes(kept), Files.readAllBytes(folder.resolve(file)));
       assertThat(same).as(ANEW + file).isTrue();
     }
   }

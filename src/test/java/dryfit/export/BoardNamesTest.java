@@ -32,9 +32,10 @@ class BoardNamesTest {
             part("stretcher between the legs", 400, 100, 60),
             part("spindle 1", 500, 600, 16));
     BoardNames names = BoardNames.of(parts, 0.1, 4);
-    assertThat(names.names()).extracting(BoardNames.Name::written).containsExactly("seat", "5", "6");
-    assertThat(names.legend(2.6, 200))
-        .containsExactly("5 stretcher between the legs; 6 spindle 1");
+    assertThat(names.names())
+        .extracting(BoardNames.Name::written)
+        .containsExactly("seat", "5", "6");
+    assertThat(names.legend(2.6, 200)).containsExactly("5 stretcher between the legs; 6 spindle 1");
   }
 
   @Test

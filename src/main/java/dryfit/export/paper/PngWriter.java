@@ -9,7 +9,8 @@ import java.util.zip.Deflater;
 
 /**
  * Pictures as PNG (ISO/IEC 15948), eight bits of red, green and blue. Packed as small as the format
- * allows: each row has the filter whose differences are least (its clause 12.7), and takes its time.
+ * allows: each row has the filter whose differences are least (its clause 12.7), and takes its
+ * time.
  */
 public final class PngWriter {
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};

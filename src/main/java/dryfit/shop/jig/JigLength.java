@@ -17,7 +17,9 @@ final class JigLength {
       return String.format(Locale.ROOT, "%.1f", mm);
     }
     // What the fraction leaves out is told in the note; in plastic it would not be read.
-    return Length.print(mm, Length.Unit.IN, DIVISION).replaceFirst(" \\(.*", "").toUpperCase(Locale.ROOT);
+    return Length.print(mm, Length.Unit.IN, DIVISION)
+        .replaceFirst(" \\(.*", "")
+        .toUpperCase(Locale.ROOT);
   }
 
   /** In a note: {@code 37.52 mm}, or {@code 1 31/64 in, 37.52 mm}, for printers print in mm. */
