@@ -9,6 +9,7 @@ import dryfit.build.Joint;
 import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.DocumentReader;
+import dryfit.document.Hand;
 import dryfit.document.JigKind;
 import dryfit.document.Reading;
 import dryfit.geometry.Frame;
@@ -122,6 +123,65 @@ class JigProofTest {
     double a = Math.toRadians(0.05);
     Frame turned = Frame.of(on.origin(), on.x().plus(on.y().times(Math.tan(a))), on.y());
     assertThat(JigProof.of(leaning, placed(jig, turned)).holds()).isFalse();
+  }
+
+  /**
+   * What the jig of one hand is on the part of the other, laid as that part's own jig lies, and
+   * turned end for end.
+   */
+  private static List<JigProof> onTheOtherHand(Jig jig, Jig own) {
+    Frame on = own.pieces().get(0).on();
+    Vec3 at = leaning.joints().get(own.joint()).at();
+    Vec3 foot = on.origin().plus(on.z().times(at.minus(on.origin()).dot(on.z())));
+    Frame about =
+        new Frame(
+            on.origin().plus(at.minus(foot).times(2)), on.x().negated(), on.y().negated(), on.z());
+    List<JigProof> out = new ArrayList<>();
+    for (Frame frame : List.of(on, about)) {
+      JigPiece piece = jig.pieces().get(0);
+      JigPiece there = new JigPiece(piece.name(), piece.mesh(), piece.cells(), frame);
+      out.add(
+          JigProof.of(
+              leaning,
+              new Jig(
+                  own.kind(),
+                  own.name(),
+                  own.part(),
+                  own.joint(),
+                  own.hand(),
+                  own.letters(),
+                  List.of(there),
+                  own.rests(),
+                  own.guides(),
+                  own.bores(),
+                  own.notes())));
+    }
+    return out;
+  }
+
+  /**
+   * As its twin's lies, the jig of the other hand stands in the wood or does not touch. A guide
+   * that is turned end for end does sit, but leads the tool to the wrong side: its proof says so
+   * there, its letters name its hand, and its arrow points down.
+   */
+  @Test
+  void theJigOfOneHandDoesNotServeTheOther() {
+    int handed = 0;
+    for (Jig jig : ofLeaning) {
+      if (jig.hand() == Hand.RIGHT && jig.part() >= 0) {
+        Jig own = one(ofLeaning, jig.name().replace("right", "left"));
+        List<JigProof> there = onTheOtherHand(jig, own);
+        assertThat(there).as(jig.name()).noneMatch(JigProof::holds);
+        boolean block = jig.kind() != JigKind.HEIGHT_STICK;
+        if (block) {
+          assertThat(there.get(0).deepest()).as(jig.name()).isGreaterThan(1);
+        }
+        assertThat(jig.letters().get(0)).endsWith("RIGHT");
+        assertThat(own.letters().get(0)).endsWith("LEFT");
+        handed++;
+      }
+    }
+    assertThat(handed).isEqualTo(7);
   }
 
   private static Frame moved(Frame f, Vec3 by) {
