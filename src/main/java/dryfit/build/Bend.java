@@ -32,13 +32,26 @@ public record Bend(
 
   /** The unit direction of the middle line, start to end, nearest to a place in the own frame. */
   public Vec3 directionNear(Vec3 place) {
+    return directions.get(nearest(place));
+  }
+
+  /** How far along the middle line the point of it lies that is nearest to a place, mm. */
+  public double alongNear(Vec3 place) {
+    double along = 0;
+    for (int i = nearest(place); i > 0; i--) {
+      along += line.get(i).distance(line.get(i - 1));
+    }
+    return along;
+  }
+
+  private int nearest(Vec3 place) {
     int best = 0;
     for (int i = 1; i < line.size(); i++) {
       if (line.get(i).distance(place) < line.get(best).distance(place)) {
         best = i;
       }
     }
-    return directions.get(best);
+    return best;
   }
 
   /** The bend of a twin mirrored in its own z. */

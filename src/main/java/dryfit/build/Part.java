@@ -116,7 +116,10 @@ public record Part(
   public boolean isRound() {
     return plan instanceof PartPlan.Turned
         || plan instanceof PartPlan.Straight straight
-            && straight.section() instanceof PartPlan.Section.Round;
+            && straight.section() instanceof PartPlan.Section.Round
+        || plan instanceof PartPlan.Bent bent
+            && bent.sections().stream()
+                .allMatch(s -> s.section() instanceof PartPlan.Section.Round);
   }
 
   /** The unit direction of its length near a place; both in chair space. */

@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.document.Design;
 import dryfit.document.Hand;
+import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
 import java.util.ArrayList;
@@ -21,16 +22,16 @@ public final class PartSides {
     {0, 1, 2}, {0, 2, 1}, {1, 0, 2}, {1, 2, 0}, {2, 0, 1}, {2, 1, 0}
   };
 
-  private final Part part;
+  private final Frame frame;
   private final Hand hand;
   private final boolean seated;
   private final int[] chairAxisOf;
 
-  private PartSides(Part part, Hand hand, boolean seated) {
-    this.part = part;
+  private PartSides(Frame frame, Hand hand, boolean seated) {
+    this.frame = frame;
     this.hand = hand;
     this.seated = seated;
-    this.chairAxisOf = best(part);
+    this.chairAxisOf = best(frame);
   }
 
   public static PartSides of(Chair chair, Part part) {
@@ -42,17 +43,24 @@ public final class PartSides {
    *     inside are then meant from the middle of the chair
    */
   public static PartSides of(Chair chair, Part part, Hand where) {
-    Hand hand = part.hand() == Hand.NONE ? where : part.hand();
-    return new PartSides(part, hand, chair.design().labels() == Design.Labels.AS_SEATED);
+    return of(chair, part, where, part.frame());
   }
 
-  private static int[] best(Part part) {
+  /**
+   * @param frame whose axes are named: at an end of a bent part those of the section there
+   */
+  static PartSides of(Chair chair, Part part, Hand where, Frame frame) {
+    Hand hand = part.hand() == Hand.NONE ? where : part.hand();
+    return new PartSides(frame, hand, chair.design().labels() == Design.Labels.AS_SEATED);
+  }
+
+  private static int[] best(Frame frame) {
     int[] best = WAYS[0];
     double most = -1;
     for (int[] way : WAYS) {
       double fit = 0;
       for (int own = 0; own < 3; own++) {
-        fit += Math.abs(component(axis(part, own), way[own]));
+        fit += Math.abs(component(axis(frame, own), way[own]));
       }
       // A hair more is rounding and must not decide differently for the mirrored twin.
       if (fit > most + Tolerances.sameDirection()) {
@@ -63,8 +71,8 @@ public final class PartSides {
     return best;
   }
 
-  private static Vec3 axis(Part part, int own) {
-    return own == 0 ? part.frame().x() : own == 1 ? part.frame().y() : part.frame().z();
+  private static Vec3 axis(Frame frame, int own) {
+    return own == 0 ? frame.x() : own == 1 ? frame.y() : frame.z();
   }
 
   private static double component(Vec3 d, int chairAxis) {
@@ -76,13 +84,13 @@ public final class PartSides {
     int own = 0;
     double most = -1;
     for (int k = 0; k < 3; k++) {
-      double along = Math.abs(direction.dot(axis(part, k)));
+      double along = Math.abs(direction.dot(axis(frame, k)));
       if (along > most + Tolerances.sameDirection()) {
         most = along;
         own = k;
       }
     }
-    Vec3 axis = axis(part, own);
+    Vec3 axis = axis(frame, own);
     Vec3 way = direction.dot(axis) < 0 ? axis.negated() : axis;
     return word(chairAxisOf[own], component(way, chairAxisOf[own]));
   }

@@ -10,18 +10,19 @@ import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.measure.BenchAngle;
 import dryfit.measure.Tolerances;
-import dryfit.solid.Convex;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The shoulder of a joint as it is set out on the tenoned part.
+ * The shoulder of a joint as it is set out on the tenoned part; on a bent one from the faces as
+ * they run at that end, not along its chord.
  *
  * @param offSquare the whole angle between the shoulder and a square one
  * @param longest the corner, edge or side at which the part is longest; empty where it is square
  * @param wide the line on its two wider faces; none on a round part
  * @param narrow the line on the two others; none on a round part
- * @param saw the saw's setting with the stock flat on a wider face; none on a round part
+ * @param saw the saw's setting with the stock flat on a wider face; none on a round part, nor on a
+ *     bent one, which lies steady neither on the table nor along the fence
  */
 public record ShoulderAngles(
     BenchAngle offSquare,
@@ -35,12 +36,8 @@ public record ShoulderAngles(
 
   static ShoulderAngles of(Chair chair, Joint joint) {
     Part part = chair.parts().get(joint.tenoned());
-    return of(
-        PartSides.of(chair, part, joint.hand()),
-        part,
-        joint.mouth().flipped(),
-        joint.at(),
-        joint.atStart());
+    PartSides sides = PartSides.of(chair, part, joint.hand(), part.frameNear(joint.at()));
+    return of(sides, part, joint.mouth().flipped(), joint.at(), joint.atStart());
   }
 
   /**
@@ -56,7 +53,7 @@ public record ShoulderAngles(
 
   private static ShoulderAngles of(
       PartSides sides, Part part, Plane plane, Vec3 at, boolean atStart) {
-    Frame f = part.frame();
+    Frame f = part.frameNear(at);
     EndCut cut = EndCut.of(plane, f);
     Vec3 longY = cut.longerPerWidth() < 0 ? f.y().negated() : f.y();
     Vec3 longZ = cut.longerPerThickness() < 0 ? f.z().negated() : f.z();
@@ -71,7 +68,7 @@ public record ShoulderAngles(
           Optional.empty(),
           Optional.empty());
     }
-    Box section = section(part, plane, at, atStart);
+    Box section = EndSection.of(part, plane, at, atStart);
     double width = section.size().y();
     double thickness = section.size().z();
     KnifeLine acrossWidth = line(sides, f.z(), longY, BenchAngle.of(cut.onWideFace()), width);
@@ -90,7 +87,7 @@ public record ShoulderAngles(
         longest(acrossWidth, through),
         Optional.of(wide),
         Optional.of(narrow),
-        Optional.of(saw));
+        part.bend().isPresent() ? Optional.empty() : Optional.of(saw));
   }
 
   private static KnifeLine line(
@@ -125,28 +122,5 @@ public record ShoulderAngles(
         BenchAngle.of(set.tilt()),
         longEdge.dot(right) > 0,
         longFace.dot(up) > 0);
-  }
-
-  /** The extent of the part a little behind its shoulder, own frame. */
-  private static Box section(Part part, Plane plane, Vec3 at, boolean atStart) {
-    Vec3 n = part.frame().localDirection(plane.normal());
-    double reach =
-        part.blank().width() * Math.abs(n.y()) + part.blank().thickness() * Math.abs(n.z());
-    double back = reach / Math.abs(n.x()) + 1;
-    double x = part.frame().local(at).x() + (atStart ? back : -back);
-    Plane behind = new Plane(Vec3.RIGHT, x + 1);
-    Plane before = new Plane(Vec3.RIGHT.negated(), 1 - x);
-    List<Vec3> corners =
-        part.bodyCells().stream()
-            .flatMap(c -> c.clipped(behind).stream())
-            .flatMap(c -> c.clipped(before).stream())
-            .map(Convex::points)
-            .flatMap(List::stream)
-            .toList();
-    if (corners.isEmpty()) {
-      Vec3 half = new Vec3(0, part.blank().width() / 2, part.blank().thickness() / 2);
-      return Box.around(List.of(half, half.negated()));
-    }
-    return Box.around(corners);
   }
 }

@@ -1,7 +1,6 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
-import dryfit.build.Part;
 import dryfit.document.JointPlan.Kind;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.fit.Assembly.Placed;
@@ -106,23 +105,16 @@ final class ShoulderGap {
         dryfit.geometry.Plane.through(joint.at().minus(out.times(BEHIND * 3)), out);
     List<Vec3> corners = new ArrayList<>();
     for (Convex cell : tenoned.bodyCells()) {
-      cell.clipped(behind)
-          .flatMap(c -> c.clipped(behind.flipped().moved(0.5)))
-          .filter(c -> !isElsewhere(c, joint, tenoned))
-          .ifPresent(c -> c.points().forEach(p -> corners.add(f.local(p))));
+      cell.clipped(behind).flatMap(c -> c.clipped(behind.flipped().moved(0.5))).stream()
+          .flatMap(c -> c.points().stream())
+          .filter(p -> !EndSection.isElsewhere(tenoned.part(), p, joint.at()))
+          .forEach(p -> corners.add(f.local(p)));
     }
     if (corners.isEmpty()) {
       Vec3 at = f.local(joint.at());
       return new Box(at, at);
     }
     return Box.around(corners);
-  }
-
-  /** Another stretch of a bent part that happens to be level with this end. */
-  private static boolean isElsewhere(Convex cell, Joint joint, Placed tenoned) {
-    Part.Blank blank = tenoned.part().blank();
-    double near = Math.hypot(blank.width(), blank.thickness()) + 3 * BEHIND;
-    return tenoned.part().bend().isPresent() && cell.middle().distance(joint.at()) > near;
   }
 
   private static void measure(

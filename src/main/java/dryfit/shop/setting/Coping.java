@@ -4,7 +4,9 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.JointPlan.Shoulder;
+import dryfit.fit.EndSection;
 import dryfit.fit.JointFit;
+import dryfit.geometry.Frame;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 
@@ -42,12 +44,14 @@ final class Coping {
     Rays rays = mortised.solid().rays().placed(mortised.frame());
     Vec3 along = tenoned.lengthNear(joint.at());
     Vec3 out = joint.atStart() ? along.negated() : along;
-    double y = tenoned.blank().width() / 2 - INSIDE;
-    double z = tenoned.blank().thickness() / 2 - INSIDE;
+    Frame near = tenoned.frameNear(joint.at());
+    Vec3 size = EndSection.of(tenoned, joint.mouth(), joint.at(), joint.atStart()).size();
+    double y = size.y() / 2 - INSIDE;
+    double z = size.z() / 2 - INSIDE;
     double deepest = 0;
     for (int i = -1; i <= 1; i++) {
       for (int k = -1; k <= 1; k++) {
-        Vec3 aside = tenoned.frame().y().times(i * y).plus(tenoned.frame().z().times(k * z));
+        Vec3 aside = near.y().times(i * y).plus(near.z().times(k * z));
         Vec3 from = joint.at().plus(aside).minus(out.times(OUTSIDE));
         double line = joint.mouth().along(from, out);
         double face =

@@ -94,9 +94,13 @@ final class JointSettings {
 
   private void shoulder(List<Setting> all, ShoulderAngles shoulder) {
     String where = name(joint.tenoned()) + ", shoulder at the " + chair.endWord(joint) + " end";
-    all.add(
-        onTenoned(
-            Tool.BEVEL_GAUGE, where, Shoulders.bevels(shoulder), Shoulders.longest(shoulder)));
+    List<String> notes = new ArrayList<>(Shoulders.longest(shoulder));
+    if (chair.parts().get(joint.tenoned()).bend().isPresent()) {
+      notes.add(
+          "It is bent: hold the stock of the gauge to it close to the shoulder, not along its"
+              + " chord.");
+    }
+    all.add(onTenoned(Tool.BEVEL_GAUGE, where, Shoulders.bevels(shoulder), notes));
     shoulder
         .saw()
         .ifPresent(saw -> all.add(onTenoned(Tool.SAW, where, Shoulders.saw(saw), List.of())));
