@@ -203,7 +203,11 @@ final class StockMaker {
           plan, hand, frame(line), line, (l, r) -> TurnedForm.shape(turned, line.length(), l, r));
     } else if (plan instanceof PartPlan.Sawn sawn) {
       if (sawn.placement() instanceof Placement.Between) {
-        Line line = line(sawn.placement(), plan, hand, 0, 0, SawnForm.bow(sawn));
+        // Across an outline it is as it is drawn; the other way it has its thickness.
+        double thick = sawn.thickness().orElse(0.0);
+        double high = sawn.side().isEmpty() ? thick : 0;
+        double across = sawn.plan().isEmpty() ? thick : 0;
+        Line line = line(sawn.placement(), plan, hand, high, across, SawnForm.bow(sawn));
         Frame frame = turned(frame(line), sawn.turn());
         double outwardSign = Math.signum(frame.z().dot(line.outside()));
         double end = SawnForm.reach(sawn);

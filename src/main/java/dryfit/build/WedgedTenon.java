@@ -3,6 +3,7 @@ package dryfit.build;
 import dryfit.document.JointSizes.Wedges;
 import dryfit.document.PartPlan.Section;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,9 +84,15 @@ final class WedgedTenon {
     double beyond = (wedges.deep() + Shapes.SPARE) / wedges.deep();
     double flare = wedges.flare().orElse(wedges.spread()) * beyond;
     List<Vec3> corners = new ArrayList<>(Prisms.placed(axes, hole, kerfBottom));
+    double far = kerfBottom + wedges.deep() * beyond;
     for (double[] c : hole) {
-      double[] moved = moved(c, across(c) > 0 ? flare : -flare);
-      corners.addAll(Prisms.placed(axes, List.of(moved), kerfBottom + wedges.deep() * beyond));
+      // A corner in the middle goes both ways: a round hole is opened to an oval.
+      if (across(c) > -Tolerances.coincident()) {
+        corners.addAll(Prisms.placed(axes, List.of(moved(c, flare)), far));
+      }
+      if (across(c) < Tolerances.coincident()) {
+        corners.addAll(Prisms.placed(axes, List.of(moved(c, -flare)), far));
+      }
     }
     mortise.add(Convex.hull(corners));
   }

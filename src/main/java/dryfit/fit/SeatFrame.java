@@ -39,6 +39,10 @@ final class SeatFrame {
     if (legs.parts().size() != 4) {
       return Optional.empty();
     }
+    List<List<Joint>> inSeat = legsInOnePart(assembly, legs);
+    if (inSeat.stream().noneMatch(List::isEmpty)) {
+      return Optional.of(new SeatFrame(assembly, legs, inSeat));
+    }
     List<List<Joint>> corners = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       corners.add(new ArrayList<>());
@@ -63,18 +67,33 @@ final class SeatFrame {
               .reduce((a, b) -> off(corners.get(leg), b) < off(corners.get(leg), a) ? b : a);
       rail.ifPresent(r -> add(assembly, legs, corners, r.tenoned()));
     }
-    if (corners.stream().allMatch(List::isEmpty)) {
-      for (int i = 0; i < 4; i++) {
-        for (Joint j : assembly.chair().joints()) {
-          if (j.tenoned() == legs.parts().get(i) && !Legs.stands(assembly.part(j.mortised()))) {
-            corners.get(i).add(j);
-          }
-        }
-      }
-    }
     return corners.stream().anyMatch(List::isEmpty)
         ? Optional.empty()
         : Optional.of(new SeatFrame(assembly, legs, corners));
+  }
+
+  /**
+   * Where all four legs go into one part that lies: that is the seat, whatever stretchers there are
+   * below it.
+   */
+  private static List<List<Joint>> legsInOnePart(Assembly assembly, Legs legs) {
+    List<List<Joint>> corners = new ArrayList<>();
+    for (int seat = 0; seat < assembly.parts().size(); seat++) {
+      int into = seat;
+      corners =
+          legs.parts().stream()
+              .map(
+                  leg ->
+                      assembly.chair().joints().stream()
+                          .filter(j -> j.tenoned() == leg && j.mortised() == into)
+                          .toList())
+              .toList();
+      boolean all = corners.stream().noneMatch(List::isEmpty);
+      if (all && !Legs.stands(assembly.part(into))) {
+        return corners;
+      }
+    }
+    return List.of(List.of());
   }
 
   /** The joints in one leg of rails that go into another leg too; a panel in grooves is no rail. */

@@ -92,9 +92,9 @@ final class Clip {
       return cell;
     }
     // Corners a hair below the plane beside others on it can leave no proper cell; then a little
-    // more counts as on it.
+    // more counts as on it. Planes that all but go along a ring of corners need most.
     Convex cut = null;
-    for (double on = Tolerances.onPlane(); cut == null && on <= Tolerances.sliver(); on *= 10) {
+    for (double on = Tolerances.onPlane(); cut == null && on <= Tolerances.weld(); on *= 10) {
       settle(height, on);
       cut = new Clip(cell, height).cut(nx, ny, nz, offset);
     }

@@ -197,4 +197,47 @@ class ChecksTest {
         .replace("BOTTOM", bottom)
         .replace("MORE", more);
   }
+
+  private static FitReport legInBoard(String edge, String splay, String joint) {
+    return Fitted.of(
+        """
+        { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
+          "fit": { "cheek": 0.1, "edge": 0.5, "bottom": 2, "least-wall": 6 },
+          "parts": {
+            "board": { "form": "seat", "at": [0, 0, 450], "thickness": 40, "outline": { "circle": 340 }, "grain": [1, 0, 0] %s },
+            "leg": { "form": "turned", "pair": true, "from": [95, -55, 410], "splay": "%s", "to-z": 0,
+              "diameters": [ [0, 30], [200, 44], [430, 28] ] }
+          },
+          "joints": { "it": { "tenon": "leg top", "into": "board", "kind": "round-tenon", "diameter": 24, "shoulder": "scribed", %s } } }"""
+            .formatted(edge, splay, joint));
+  }
+
+  @Test
+  void aTenonInARoundSeatWithARoundedEdgeIsInsideItOnBothHands() {
+    String round =
+        ", \"edges\": [ { \"between\": [\"top\", \"any\"], \"shape\": \"round-over\", \"size\": 5 } ]";
+    FitReport report = legInBoard(round, "10 deg", "\"length\": 30");
+    assertThat(Fitted.checks(report)).doesNotContain("tenon-outside");
+    // The cells of the seat are all of its wood.
+    var board = report.chair().parts().get(0);
+    double cells = dryfit.solid.Cells.volume(board.solid().cells());
+    double mesh = dryfit.geometry.MassProperties.of(board.solid().mesh()).volume();
+    assertThat(cells).isEqualTo(mesh, within(1e-6 * mesh));
+  }
+
+  @Test
+  void aLeaningTenonThroughAndFlushIsNotOutside() {
+    FitReport report = legInBoard("", "6 deg", "\"through\": true");
+    assertThat(Fitted.checks(report)).doesNotContain("tenon-outside");
+  }
+
+  @Test
+  void theWedgeOfARoundTenonFillsItsOvalAndNoMore() {
+    FitReport report =
+        legInBoard(
+            "",
+            "0 deg",
+            "\"through\": true, \"proud\": 2, \"wedges\": { \"count\": 1, \"deep\": 30, \"angle\": \"5 deg\" }");
+    assertThat(Fitted.checks(report)).doesNotContain("parts-collide");
+  }
 }

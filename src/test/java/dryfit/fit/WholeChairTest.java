@@ -219,4 +219,33 @@ class WholeChairTest {
               assertThat(f.source().limit()).isEqualTo("fibre-least");
             });
   }
+
+  @Test
+  void whereLegsGoIntoTheSeatItsHeightIsThereAndNotAtTheStretchers() {
+    FitReport report =
+        Fitted.of(
+            """
+            { "format": "dryfit-chair/1", "name": "Sketch", "unit": "mm", "timber": "ash-white",
+              "parts": {
+                "board": { "form": "seat", "at": [0, 0, 440], "thickness": 40,
+                  "outline": [ [-200, -200], [200, -200], [200, 200], [-200, 200] ] },
+                "front-leg": { "form": "straight", "pair": true, "section": [40, 40], "from": [150, -150, 0], "to": [150, -150, 400] },
+                "back-leg": { "form": "straight", "pair": true, "section": [40, 40], "from": [150, 150, 0], "to": [150, 150, 400] },
+                "side": { "form": "straight", "pair": true, "section": [30, 20], "between": ["front-leg", "back-leg"], "middle": 150 },
+                "cross": { "form": "straight", "section": [30, 20], "between": ["front-leg right", "front-leg left"], "middle": 170 },
+                "rear": { "form": "straight", "section": [30, 20], "between": ["back-leg right", "back-leg left"], "middle": 170 }
+              },
+              "joints": {
+                "front leg": { "tenon": "front-leg top", "into": "board", "thickness": 20, "width": 20, "length": 25 },
+                "back leg": { "tenon": "back-leg top", "into": "board", "thickness": 20, "width": 20, "length": 25 },
+                "side front": { "tenon": "side front", "into": "front-leg", "thickness": 8, "width": 20, "length": 15 },
+                "side back": { "tenon": "side back", "into": "back-leg", "thickness": 8, "width": 20, "length": 15 },
+                "cross": { "tenon": "cross both", "into": "front-leg", "thickness": 8, "width": 20, "length": 15 },
+                "rear": { "tenon": "rear both", "into": "back-leg", "thickness": 8, "width": 20, "length": 15 }
+              } }""");
+    ChairMeasure.SeatLevel level = report.whole().level().orElseThrow();
+    assertThat(level.heights()).allSatisfy(h -> assertThat(h).isEqualTo(400, within(0.01)));
+    FrameSquare seat = report.whole().frames().get(0);
+    assertThat(seat.fromLeft()).isEqualTo(Math.hypot(300, 300), within(0.01));
+  }
 }
