@@ -88,6 +88,11 @@ final class Mortises {
   }
 
   static List<Convex> inWood(Joint joint) {
-    return joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
+    return inWood(joint, joint.mortise());
+  }
+
+  /** What of {@code cut} lies inside the joint's mouth. */
+  static List<Convex> inWood(Joint joint, List<Convex> cut) {
+    return cut.stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
   }
 }
