@@ -41,14 +41,14 @@ final class LessWood {
   private final Predicate<List<Convex>> enough;
 
   /**
-   * @param enough whether what such a mortise leaves is enough; once it is, a smaller one is as well
+   * @param enough whether what such a mortise leaves is enough; once it is, a smaller one is as
+   *     well
    */
   LessWood(Assembly assembly, Joint joint, Predicate<List<Convex>> enough) {
     this.joint = joint;
     this.tenoned = assembly.tenoned(joint).part();
     this.enough = enough;
-    this.step =
-        assembly.chair().design().unit().printed() == Length.Unit.MM ? STEP_MM : STEP_IN;
+    this.step = assembly.chair().design().unit().printed() == Length.Unit.MM ? STEP_MM : STEP_IN;
   }
 
   /**
@@ -59,8 +59,7 @@ final class LessWood {
    */
   static String clause(
       Assembly assembly, Joint joint, OptionalDouble missing, Predicate<List<Convex>> enough) {
-    String more =
-        missing.isEmpty() ? "" : assembly.length(Assembly.roundUp(missing.getAsDouble()));
+    String more = missing.isEmpty() ? "" : assembly.length(Assembly.roundUp(missing.getAsDouble()));
     Kind kind = joint.plan().kind();
     if (kind == Kind.LAP || kind == Kind.NOTCH || kind == Kind.GLUED) {
       return Words.takeLess(joint) + (more.isEmpty() ? "" : " by " + more);
@@ -183,8 +182,7 @@ final class LessWood {
           List<Plane> flats = new ArrayList<>();
           for (int i = 0; i < FLATS; i++) {
             double turn = 2 * Math.PI * i / FLATS;
-            Vec3 way =
-                joint.thick().times(Math.cos(turn)).plus(joint.wide().times(Math.sin(turn)));
+            Vec3 way = joint.thick().times(Math.cos(turn)).plus(joint.wide().times(Math.sin(turn)));
             flats.add(behind(hole, way, by / 2));
           }
           List<Convex> out = hole;

@@ -14,8 +14,8 @@ import java.util.Optional;
 /**
  * What it costs that a part does not meet the other one square. Either the mortise leans and the
  * tenon stays straight in its part, or the mortise is square and the tenon slants in its part; the
- * maker chooses, and each answer has its price. A lean is taken whole, whichever way it goes; what a
- * slant costs is seen square to the cheeks. Millimetres, radians.
+ * maker chooses, and each answer has its price. A lean is taken whole, whichever way it goes; what
+ * a slant costs is seen square to the cheeks. Millimetres, radians.
  *
  * @param leaningMortise which of the two answers this joint is
  * @param angle between the tenon and its part, or between the mortise and the square to the face

@@ -48,8 +48,7 @@ record WallLeft(List<Thinnest> thinnest) {
    */
   static WallLeft of(Assembly assembly, Joint joint, List<Convex> cut) {
     Placed mortised = assembly.mortised(joint);
-    List<Convex> hole =
-        cut.stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
+    List<Convex> hole = cut.stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
     if (hole.isEmpty()) {
       return new WallLeft(List.of());
     }

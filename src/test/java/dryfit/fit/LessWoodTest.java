@@ -49,7 +49,8 @@ class LessWoodTest {
   void eachWayIsToldWithItsOwnNumber() {
     Finding finding = thinWall(report(20, 8, 9, ""));
     assertThat(finding.measured()).isCloseTo(20 - 21 * 5 / 13.0 - 4.1 * 12 / 13.0, within(1e-3));
-    assertThat(finding.message()).endsWith("make the tenon shorter by 2.3 mm or thinner by 1.9 mm.");
+    assertThat(finding.message())
+        .endsWith("make the tenon shorter by 2.3 mm or thinner by 1.9 mm.");
   }
 
   @Test
@@ -83,7 +84,8 @@ class LessWoodTest {
   @Test
   void aTenonMeasuredFromAFaceKeepsThatCheek() {
     int offered = 0;
-    for (String place : new String[] {"outside\": 7", "inside\": 7", "outside\": 9", "inside\": 9"}) {
+    for (String place :
+        new String[] {"outside\": 7", "inside\": 7", "outside\": 9", "inside\": 9"}) {
       String from = ", \"from-" + place;
       FitReport report = report(20, 8, 9, from);
       if (Fitted.checks(report).contains("thin-wall")) {

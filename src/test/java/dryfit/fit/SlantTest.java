@@ -48,7 +48,9 @@ class SlantTest {
     return Slant.of(report.chair(), Fitted.joint(report, joint).joint()).orElseThrow();
   }
 
-  /** Tangent 54/360 = 0.15: the tip is 30 sin 8.53 aside, and 0.2 / 0.15 of a tenon goes in square. */
+  /**
+   * Tangent 54/360 = 0.15: the tip is 30 sin 8.53 aside, and 0.2 / 0.15 of a tenon goes in square.
+   */
   @Test
   void theTipIsAsideByTheSineAndTheFramesAreForced() {
     FitReport report = seat("mortise", "mortise", 30);
