@@ -42,7 +42,8 @@ class AngledAnswersTest {
     assertThat(slant.wholeFibres()).isEqualTo(fibres, within(1e-3));
     assertThat(slant.stockNeeded() / 25.4).isEqualTo(stock, within(1e-4));
     assertThat(slant.stockThere() / 25.4).isEqualTo(0.875, within(1e-6));
-    // Square mortises: the tenons come in all one way, so the frames at the ends go first.
+    // Square mortises: the tenons come in all one way, so the frames at the ends may go first.
+    assertThat(slant.order()).isEqualTo(Slant.Order.FRAMES_MAY);
     assertThat(slant.firstFrames()).isEqualTo("front and back frames");
   }
 
@@ -54,7 +55,10 @@ class AngledAnswersTest {
     assertThat(slant.leaningMortise()).isTrue();
     assertThat(slant.wholeFibres()).isEqualTo(1);
     assertThat(slant.squareEntry() / 25.4).isEqualTo(0.068, within(5e-4));
+    assertThat(slant.order()).isEqualTo(Slant.Order.FRAMES_FIRST);
     assertThat(slant.firstFrames()).isEqualTo("side frames");
+    // Its tip is 1 in along the tenon, so it stands aside by the sine: 2 / hypot(2, 17).
+    assertThat(slant.shift() / 25.4).isEqualTo(2 / Math.hypot(2, 17), within(1e-4));
     JointFit joint = Fitted.joint(report, "front end, right");
     assertThat(Math.toDegrees(joint.lean())).isEqualTo(6.710, within(6e-4));
   }

@@ -117,7 +117,8 @@ public final class FitJson {
     out.set("stockNeeded", number(s.stockNeeded()));
     out.set("stockThere", number(s.stockThere()));
     out.set("squareEntry", number(s.squareEntry()));
-    out.put("first", s.firstFrames());
+    out.put("order", s.order().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    out.put("first", s.firstFrames().isEmpty() ? null : s.firstFrames());
     return out;
   }
 

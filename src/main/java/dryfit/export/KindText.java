@@ -62,14 +62,6 @@ final class KindText {
               "mortise leans, tenon straight: fibres run whole; the tip is "
                   + style.gap(s.shift())
                   + " aside of square"));
-      out.add(
-          new Row(
-              "order",
-              "put "
-                  + s.firstFrames()
-                  + " together first: with this clearance only a tenon of up to "
-                  + style.gap(s.squareEntry())
-                  + " goes in square to the face"));
     } else {
       out.add(
           new Row(
@@ -82,8 +74,29 @@ final class KindText {
                   + style.length(s.stockNeeded())
                   + ", has "
                   + style.length(s.stockThere())));
-      out.add(new Row("order", s.firstFrames() + " first"));
     }
+    String order = order(s);
+    if (!order.isEmpty()) {
+      out.add(new Row("order", order));
+    }
+  }
+
+  private String order(Slant s) {
+    String square =
+        "with this clearance only a tenon of up to "
+            + style.gap(s.squareEntry())
+            + " goes in square to the face";
+    return switch (s.order()) {
+      case ANY -> "";
+      case ALONG -> "it goes in along itself: " + square;
+      case FRAMES_FIRST -> "put " + s.firstFrames() + " together first: " + square;
+      case THIS_END_FIRST ->
+          "put this end in first, along itself, and each hand by itself: "
+              + square
+              + "; what takes the other end goes on square afterwards";
+      case OTHER_END_FIRST -> "put the other end in first, along itself; this one closes square";
+      case FRAMES_MAY -> s.firstFrames() + " may go together first";
+    };
   }
 
   private Optional<String> pegs(Joint joint) {

@@ -14,6 +14,7 @@ import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Wood where it splits. {@code mortise-near-end}: too little between a mortise and the end of its
@@ -76,11 +77,28 @@ final class HoleCheck implements Check {
                             + w.face()
                             + " end of "
                             + assembly.mortised(joint).part().label()
-                            + ", where the grain splits out; move it or shorten the tenon there by "
+                            + ", where the grain splits out; move it by "
                             + more(assembly, limit, w)
+                            + shorter(assembly, joint, limit.value())
                             + ", or leave the part longer until the mortise is cut.",
                         joint.plan().pointer(),
                         w.left().at()));
+  }
+
+  /** A mortise that leans towards the end is farther from it if it is less deep. */
+  private static String shorter(Assembly assembly, Joint joint, double limit) {
+    OptionalDouble by =
+        new LessWood(
+                assembly,
+                joint,
+                cut ->
+                    WallLeft.of(assembly, joint, cut).thinnest().stream()
+                        .filter(WallLeft.Thinnest::end)
+                        .allMatch(t -> t.left() >= limit - Tolerances.contact()))
+            .shorter();
+    return by.isEmpty()
+        ? ""
+        : ", make the " + Words.goesIn(joint) + " shorter by " + assembly.length(by.getAsDouble());
   }
 
   private static Optional<Finding> smallPost(Assembly assembly, JointFit fit) {

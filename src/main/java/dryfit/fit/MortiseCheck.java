@@ -6,9 +6,12 @@ import dryfit.document.FitLimit;
 import dryfit.fit.ChairMeasure.MortisePair;
 import dryfit.fit.Finding.Severity;
 import dryfit.measure.Tolerances;
+import dryfit.solid.Convex;
+import dryfit.solid.Distance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Mortises against each other. {@code thin-wall}: less wood between two than the least wall;
@@ -91,11 +94,35 @@ final class MortiseCheck {
                     + assembly.gap(pair.wood())
                     + " of wood, less than "
                     + assembly.length(least.value())
-                    + "; shorten one of the tenons or move them apart by "
+                    + "; "
+                    + shorter(assembly, a, b, least.value())
+                    + shorter(assembly, b, a, least.value())
+                    + "move them apart by "
                     + assembly.length(Assembly.roundUp(least.value() - pair.wood()))
                     + ".",
                 a.plan().pointer(),
                 pair.at()));
+  }
+
+  /** By how much the tenon of one would have to be shorter, if that helps; ends with "or". */
+  private static String shorter(Assembly assembly, Joint one, Joint other, double limit) {
+    List<Convex> beside = Mortises.inWood(other);
+    OptionalDouble by =
+        new LessWood(
+                assembly,
+                one,
+                cut ->
+                    Distance.between(Mortises.inWood(one, cut), beside, limit)
+                        .filter(d -> d.length() < limit - Tolerances.contact())
+                        .isEmpty())
+            .shorter();
+    return by.isEmpty()
+        ? ""
+        : "shorten the tenon of \""
+            + one.label()
+            + "\" by "
+            + assembly.length(by.getAsDouble())
+            + " or ";
   }
 
   private static String size(Assembly assembly, MortisePair pair) {

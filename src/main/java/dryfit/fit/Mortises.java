@@ -4,7 +4,6 @@ import dryfit.build.Joint;
 import dryfit.document.JointPlan.Kind;
 import dryfit.fit.ChairMeasure.MortisePair;
 import dryfit.geometry.Vec3;
-import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Distance;
 import dryfit.solid.Overlap;
@@ -14,12 +13,16 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Mortises in one part, two by two. Of two that run into each other the one that takes out more
- * wood is cut first, while there is most to hold the chisel; a block that fills it then keeps its
+ * Mortises in one part, two by two. Of two that run into each other the wider one is cut first,
+ * while there is most to hold the chisel, of equally wide ones the thicker, and else the one that
+ * the document names first: so it is the same for both hands. A block that fills it then keeps its
  * walls from breaking while the other is cut.
  */
 final class Mortises {
   private Mortises() {}
+
+  /** Mortises that differ by less are as wide to a maker, mm. */
+  private static final double ALIKE = 0.1;
 
   /** Mortises farther apart than this have nothing to do with each other, mm. */
   private static final double FAR = 50;
@@ -51,7 +54,7 @@ final class Mortises {
     List<Convex> second = inWood(b);
     Optional<Overlap> overlap = Overlap.between(first, second);
     if (overlap.isPresent()) {
-      boolean swap = Cells.volume(second) > Cells.volume(first);
+      boolean swap = isLarger(plug(b, second), plug(a, first));
       Joint before = swap ? b : a;
       Joint after = swap ? a : b;
       return Optional.of(
@@ -75,6 +78,11 @@ final class Mortises {
                     List.of()));
   }
 
+  private static boolean isLarger(List<Double> one, List<Double> other) {
+    double wider = one.get(1) - other.get(1);
+    return Math.abs(wider) > ALIKE ? wider > 0 : one.get(0) - other.get(0) > ALIKE;
+  }
+
   /** The block that fills a mortise: across its cheeks, across its edges, from mouth to bottom. */
   private static List<Double> plug(Joint joint, List<Convex> hole) {
     return List.of(
@@ -88,6 +96,11 @@ final class Mortises {
   }
 
   static List<Convex> inWood(Joint joint) {
-    return joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
+    return inWood(joint, joint.mortise());
+  }
+
+  /** What of {@code cut} lies inside the joint's mouth. */
+  static List<Convex> inWood(Joint joint, List<Convex> cut) {
+    return cut.stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
   }
 }

@@ -8,6 +8,7 @@ import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Wood left beside a mortise. {@code mortise-breaks-out}: it comes out of a face. {@code
@@ -35,6 +36,13 @@ final class WallCheck implements Check {
     }
     Part part = assembly.mortised(joint).part();
     boolean out = wall <= Tolerances.contact();
+    double passes = limit - Tolerances.contact();
+    String remedy =
+        LessWood.clause(
+            assembly,
+            joint,
+            out ? OptionalDouble.empty() : OptionalDouble.of(limit - wall),
+            cut -> WallLeft.of(assembly, joint, cut).least().orElse(limit) >= passes);
     String hole = "The " + Words.hole(joint) + " of \"" + joint.label() + "\" ";
     return Optional.of(
         Found.of(out ? "mortise-breaks-out" : "thin-wall", out ? Severity.STOPS : Severity.LOOK)
@@ -50,7 +58,7 @@ final class WallCheck implements Check {
                         + " of "
                         + part.label()
                         + "; "
-                        + Words.takeLess(joint)
+                        + remedy
                         + " so that "
                         + assembly.length(limit)
                         + " of wood are left."
@@ -67,9 +75,7 @@ final class WallCheck implements Check {
                         + ", less than "
                         + assembly.length(limit)
                         + "; "
-                        + Words.takeLess(joint)
-                        + " by "
-                        + assembly.length(Assembly.roundUp(limit - wall))
+                        + remedy
                         + ".",
                 joint.plan().pointer() + Words.sizeKey(joint),
                 fit.detail().walls().get(0).left().at()));

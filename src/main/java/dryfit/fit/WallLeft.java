@@ -38,9 +38,17 @@ record WallLeft(List<Thinnest> thinnest) {
   record Thinnest(String face, boolean end, double left, Vec3 at) {}
 
   static WallLeft of(Assembly assembly, Joint joint) {
+    return of(assembly, joint, joint.mortise());
+  }
+
+  /**
+   * What would be left beside another mortise in its stead.
+   *
+   * @param cut its cells, which may reach out of the mouth
+   */
+  static WallLeft of(Assembly assembly, Joint joint, List<Convex> cut) {
     Placed mortised = assembly.mortised(joint);
-    List<Convex> hole =
-        joint.mortise().stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
+    List<Convex> hole = cut.stream().flatMap(c -> c.clipped(joint.mouth()).stream()).toList();
     if (hole.isEmpty()) {
       return new WallLeft(List.of());
     }

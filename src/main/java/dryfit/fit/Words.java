@@ -33,18 +33,20 @@ final class Words {
     };
   }
 
-  /** What to do where it takes too much wood. */
+  /** What to do where it takes too much wood, and no size of it is at fault. */
   static String takeLess(Joint joint) {
     return switch (joint.plan().kind()) {
-      case MORTISE_AND_TENON, ROUND_TENON, LOOSE_TENON, DOWELS ->
-          "make the " + goesIn(joint) + (joint.through() ? " thinner" : " shorter or thinner");
-      case BRIDLE -> "make the tenon thinner";
-      case HOUSING -> "make it shallower";
       case LAP -> "let the other part keep more of the shared depth";
       case NOTCH -> "move the post or leave less room";
-      case SCREWED -> "use shorter screws or move them";
-      case GLUED -> "move one of them";
-      case GROOVE -> "make it shallower, the panel thinner, or move it";
+      default -> "move one of them";
+    };
+  }
+
+  /** What it is when it goes in less far. */
+  static String shorter(Joint joint) {
+    return switch (joint.plan().kind()) {
+      case HOUSING, GROOVE -> "shallower";
+      default -> "shorter";
     };
   }
 

@@ -3,6 +3,7 @@ package dryfit.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Checks that need more of a chair than one joint. */
@@ -113,7 +114,40 @@ class ChairChecksTest {
         .satisfies(f -> assertThat(f.measured() / 25.4).isEqualTo(3 / 32.0, within(1e-4)));
   }
 
-  /** The one that takes more wood is cut first, and the block is as large as that mortise. */
+  private static List<String> cutFirst(String frame) {
+    return Fitted.of(frame).whole().mortises().stream()
+        .filter(m -> !m.plug().isEmpty())
+        .map(ChairMeasure.MortisePair::first)
+        .toList();
+  }
+
+  /**
+   * Equally wide, the one that is written first is cut first, for both hands, though the other is
+   * deeper by a hair, or by much; a wider one goes before it, and of equally wide ones the thicker.
+   */
+  @Test
+  void whichMortiseIsCutFirstDoesNotHangOnAHair() {
+    String frame = Fitted.frame("1-1/2 in", "3/4 in", "0 in", "1/4 in", "1 in", "");
+    String side = "\"width\": 2, \"length\": \"length\" },\n    \"rear\"";
+    assertThat(frame).contains(side);
+    for (String changed :
+        List.of(
+            frame,
+            frame.replace(side, side.replace("\"length\" }", "\"length + 0.001\" }")),
+            frame.replace(side, side.replace("\"length\" }", "\"length + 0.2\" }")),
+            frame.replace(side, side.replace("2,", "2.001,")))) {
+      assertThat(cutFirst(changed)).containsExactly("front, right", "front, left");
+    }
+    assertThat(cutFirst(frame.replace(side, side.replace("2,", "2.1,"))))
+        .containsExactly("side, right", "side, left");
+    String thicker =
+        frame.replace(
+            "\"side\": { \"tenon\": \"side-rail front\", \"into\": \"front-leg\", \"thickness\": \"tenon\"",
+            "\"side\": { \"tenon\": \"side-rail front\", \"into\": \"front-leg\", \"thickness\": \"3/8 in\"");
+    assertThat(cutFirst(thicker)).containsExactly("side, right", "side, left");
+  }
+
+  /** The wider one is cut first, and the block is as large as that mortise. */
   @Test
   void mortisesThatMeetAreToldWithTheBlockThatFillsTheFirst() {
     FitReport report =
