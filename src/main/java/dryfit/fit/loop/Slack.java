@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Hand;
+import dryfit.fit.Diagonal;
 import dryfit.fit.loop.Cause.Effect;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
@@ -260,6 +261,23 @@ final class Slack {
     double[] factors = new double[n];
     moved(part, at, way, 1, factors);
     return rest(new Seen(factors, new double[sides]));
+  }
+
+  /** How far what goes in moves against what it goes into, along a direction, mm. */
+  double[] shifts(int joint, Vec3 way) {
+    Seen seen = move(joint, way);
+    return rest(new Seen(seen.factors(), new double[sides]));
+  }
+
+  /** How much longer a diagonal becomes, mm. */
+  double[] grows(Diagonal d) {
+    Vec3 way = d.along().unit();
+    double[] to = moves(d.to().part(), d.to().at(), way);
+    double[] from = moves(d.from().part(), d.from().at(), way);
+    for (int s = 0; s < to.length; s++) {
+      to[s] -= from[s];
+    }
+    return to;
   }
 
   /** How much longer the freed parts would have to be, mm. */
