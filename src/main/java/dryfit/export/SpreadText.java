@@ -85,21 +85,21 @@ public final class SpreadText {
         "    ",
         "    ",
         "planned "
-            + value(s, s.figure().value())
+            + value(s.figure().value())
             + "; 95 of 100: "
-            + value(s, s.low())
+            + value(s.low())
             + " to "
-            + value(s, s.high())
+            + value(s.high())
             + "; worst "
-            + value(s, s.worstLow())
+            + value(s.worstLow())
             + " to "
-            + value(s, s.worstHigh())
+            + value(s.worstHigh())
             + chance);
     List<String> cuts = new ArrayList<>();
-    s.shares().stream()
+    Spreads.parts(s).stream()
         .limit(CUTS)
-        .filter(share -> share.of() >= TELLS)
-        .forEach(share -> cuts.add(percent(share.of()) + " " + cut(share.cut())));
+        .filter(p -> p.of() >= TELLS)
+        .forEach(p -> cuts.add(percent(p.of()) + " " + name(p.subject(), p.what())));
     if (!cuts.isEmpty()) {
       wrapped("    ", "      ", "from: " + String.join("; ", cuts));
     }
@@ -123,22 +123,20 @@ public final class SpreadText {
     return hundredths == 0 ? 0 : hundredths;
   }
 
-  private String value(Spread s, double mm) {
+  private String value(double mm) {
     return style.gap(rounded(mm));
   }
 
   private static String percent(double share) {
     double percent = 100 * share;
     if (percent > 0 && percent < 1) {
-      return "under 1 %";
+      return "under 1%";
     }
-    return String.format(Locale.ROOT, "%.0f %%", percent);
+    return String.format(Locale.ROOT, "%.0f%%", percent);
   }
 
-  private static String cut(Cut cut) {
-    return cut.what().isEmpty()
-        ? "dimension " + cut.subject()
-        : cut.what() + " (" + Spreads.handless(cut.subject()) + ")";
+  private static String name(String subject, String what) {
+    return what.isEmpty() ? "dimension " + subject : subject + ": " + what;
   }
 
   private void matters() {
@@ -150,12 +148,10 @@ public final class SpreadText {
     line("");
     line(style.bold("Take most care with"));
     for (Spreads.Matter m : matters) {
-      String name =
-          m.what().isEmpty() ? "dimension " + m.subject() : m.subject() + ": " + m.what();
       wrapped(
           "  ",
           "    ",
-          name
+          name(m.subject(), m.what())
               + ", now within "
               + accuracy(m.cut())
               + ": "
@@ -194,8 +190,8 @@ public final class SpreadText {
             + ", any size in that range as likely as any other (key \"accuracy\" of the document); "
             + String.format(Locale.ROOT, "%d", spreads.draws())
             + " chairs made by chance, always the same ones. Parts are rigid. A shoulder is told as"
-            + " if all other joints of its frame were tight; clamps, and play in the joints, close"
-            + " part of it. Tenons are cut to the drawing: fit each one to its own mortise, and"
+            + " if all other joints closed as well as they can; clamps, and play in the joints,"
+            + " close part of it. Tenons are cut to the drawing: fit each one to its own mortise, and"
             + " what is told of its cheeks and edges goes away. Parts already measured count as"
             + " not yet made.");
     spreads

@@ -3,7 +3,6 @@ package dryfit.fit.loop;
 import dryfit.build.Chair;
 import dryfit.fit.Diagonal;
 import dryfit.fit.PlannedSizes;
-import dryfit.fit.loop.Round.Step;
 import dryfit.geometry.Vec3;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -48,19 +47,19 @@ public final class Chain {
   }
 
   /**
-   * How far a place of a shoulder opens if all other joints of the shortest closed frame through it
-   * are tight, mm; zeros if no closed frame goes through it.
+   * How far places of a shoulder open if every other joint closes as well as the errors let it, mm;
+   * zeros if no closed frame goes through the joint. In a single frame all others are tight, and
+   * what does not close shows here.
    *
    * @param joint index in the chair
    */
-  public double[] opens(int joint, Vec3 place) {
-    if (!ties.contains(joint)) {
-      return new double[causes.size()];
+  public List<double[]> opens(int joint, List<Vec3> places) {
+    if (!ties.contains(joint) || Round.of(chair, ties, joint).isEmpty()) {
+      return places.stream().map(p -> new double[causes.size()]).toList();
     }
-    List<Step> way = Round.of(chair, ties, joint);
-    return way.isEmpty()
-        ? new double[causes.size()]
-        : causes.stream().mapToDouble(c -> HeldOpen.opens(chair, way, joint, place, c)).toArray();
+    Slack others = slack.without(joint);
+    Vec3 out = chair.joints().get(joint).mouth().normal();
+    return places.stream().map(p -> others.apart(joint, out, p)).toList();
   }
 
   /**

@@ -145,7 +145,7 @@ public record HeldOpen(
   }
 
   /** How much a millimetre or a radian opens the joint at a place of its shoulder. */
-  static double opens(Chair chair, List<Step> way, int open, Vec3 place, Cause cause) {
+  private static double opens(Chair chair, List<Step> way, int open, Vec3 place, Cause cause) {
     Vec3 moved = Vec3.ZERO;
     for (Effect e : cause.effects()) {
       for (Step s : way) {

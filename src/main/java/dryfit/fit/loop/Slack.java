@@ -41,11 +41,27 @@ final class Slack {
   /** Parts whose length is looked for, all by as much; usually none. */
   private final Set<Integer> freed;
 
+  /** A joint that is not there; usually none. */
+  private final int loose;
+
+  private static final int NO_JOINT = -1;
+
   private final int n;
   private final int sides;
   private final double[][] x;
 
   Slack(Chair chair, Causes causes, Set<Integer> made, List<Cause> measured, Set<Integer> freed) {
+    this(chair, causes, made, measured, freed, NO_JOINT);
+  }
+
+  private Slack(
+      Chair chair,
+      Causes causes,
+      Set<Integer> made,
+      List<Cause> measured,
+      Set<Integer> freed,
+      int loose) {
+    this.loose = loose;
     this.chair = chair;
     this.ties = Causes.ties(chair);
     this.causes = causes;
@@ -55,6 +71,11 @@ final class Slack {
     this.n = 6 * chair.parts().size() + 1;
     this.sides = measured.size() + 1;
     this.x = solved();
+  }
+
+  /** The same with one joint left open, so that all that does not close shows there. */
+  Slack without(int joint) {
+    return new Slack(chair, causes, made, measured, freed, joint);
   }
 
   /** What is seen at a joint in one direction: as factors of the unknowns, and what is wanted. */
@@ -68,7 +89,9 @@ final class Slack {
       least.add(STAYS, one, new double[sides]);
     }
     for (int i : ties) {
-      joint(i, least);
+      if (i != loose) {
+        joint(i, least);
+      }
     }
     for (int p = 0; p < chair.parts().size(); p++) {
       pair(p, least);
@@ -242,6 +265,18 @@ final class Slack {
   /** How far it is turned from its seat about an axis, radians. */
   double[] turned(int joint, Vec3 axis) {
     return rest(turn(joint, axis));
+  }
+
+  /** How far a place of what goes in stands off along a direction, turning with it, mm. */
+  double[] apart(int joint, Vec3 way, Vec3 place) {
+    double[] apart = apart(joint, way);
+    // (turn × arm) · way is turn · (arm × way).
+    Vec3 axis = place.minus(chair.joints().get(joint).at()).cross(way);
+    double[] turned = turned(joint, axis);
+    for (int s = 0; s < apart.length; s++) {
+      apart[s] += turned[s];
+    }
+    return apart;
   }
 
   /** How much longer an unmade part is to be made, mm. */

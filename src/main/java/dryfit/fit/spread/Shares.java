@@ -8,6 +8,7 @@ import dryfit.fit.loop.Chain;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What one more millimetre or radian of each cut adds to a figure, mm. Arrays are in the order of
@@ -77,9 +78,13 @@ final class Shares {
     Frame frame = part.frameNear(joint.at());
     Vec3 wide = frame.y().times(part.blank().width() / 2);
     Vec3 thick = frame.z().times(part.blank().thickness() / 2);
-    double[] worst = chain.opens(i, joint.at());
-    for (Vec3 off : List.of(wide, wide.negated(), thick, thick.negated())) {
-      double[] here = chain.opens(i, joint.at().plus(off));
+    List<Vec3> places =
+        Stream.of(Vec3.ZERO, wide, wide.negated(), thick, thick.negated())
+            .map(joint.at()::plus)
+            .toList();
+    List<double[]> opens = chain.opens(i, places);
+    double[] worst = opens.get(0);
+    for (double[] here : opens) {
       // The same on both sides of a part that stands straight: the first then.
       if (variance(here) > variance(worst) * (1 + 1e-6)) {
         worst = here;

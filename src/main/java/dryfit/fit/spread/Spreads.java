@@ -25,10 +25,10 @@ public record Spreads(Chair chair, int draws, List<Spread> all, Map<String, Stri
   }
 
   /**
-   * The same figure of both hands.
+   * The same figure of both hands, or of both cheeks.
    *
    * @param subject without its hand
-   * @param what without a hand
+   * @param what without a hand or a cheek
    * @param worst the one more likely to be beyond its limit
    * @param hands how many figures these are
    */
@@ -40,16 +40,16 @@ public record Spreads(Chair chair, int draws, List<Spread> all, Map<String, Stri
    * @param subject without its hand
    * @param what without a hand
    * @param cut one of them
-   * @param share its mean share of the variance of what is likely to be beyond a limit, 0 to 1
+   * @param share its share of the variance of what is likely to be beyond a limit, 0 to 1
    * @param figures how many of these it has at least a tenth of
    */
   public record Matter(String subject, String what, Cut cut, double share, int figures) {}
 
-  /** Both hands as one, those most likely to be beyond a limit first. */
+  /** Both hands and both cheeks as one, those most likely to be beyond a limit first. */
   public List<Folded> folded() {
     Map<List<String>, List<Spread>> hands = new LinkedHashMap<>();
     for (Spread s : all) {
-      List<String> key = List.of(handless(s.figure().subject()), handless(s.figure().what()));
+      List<String> key = List.of(handless(s.figure().subject()), what(s));
       hands.computeIfAbsent(key, k -> new ArrayList<>()).add(s);
     }
     List<Folded> out = new ArrayList<>();
@@ -73,33 +73,73 @@ public record Spreads(Chair chair, int draws, List<Spread> all, Map<String, Stri
         .toList();
   }
 
-  /** What has most of the variance of {@link #likely}, the greatest first. */
+  /**
+   * A cut of both hands.
+   *
+   * @param subject without its hand
+   * @param what without a hand
+   * @param cut one of them
+   * @param of their share of a figure's variance, 0 to 1
+   */
+  public record Part(String subject, String what, Cut cut, double of) {}
+
+  /** The cuts behind a figure, both hands as one, the greatest share first. */
+  public static List<Part> parts(Spread spread) {
+    Map<List<String>, Part> parts = new LinkedHashMap<>();
+    for (Share s : spread.shares()) {
+      String subject = handless(s.cut().subject());
+      String what = handless(s.cut().what());
+      parts.merge(
+          List.of(subject, what),
+          new Part(subject, what, s.cut(), s.of()),
+          (a, b) -> new Part(subject, what, a.cut(), a.of() + b.of()));
+    }
+    return parts.values().stream()
+        .sorted(Comparator.comparingDouble(Part::of).reversed())
+        .toList();
+  }
+
+  /**
+   * What has most of the variance of {@link #likely}, the greatest first; the likelier a figure is
+   * to go wrong, the more its share counts.
+   */
   public List<Matter> matters() {
     List<Folded> likely = likely();
-    Map<List<String>, List<Double>> shares = new LinkedHashMap<>();
-    Map<List<String>, Cut> cuts = new LinkedHashMap<>();
+    double chances = likely.stream().mapToDouble(f -> f.worst().chance()).sum();
+    Map<List<String>, Matter> matters = new LinkedHashMap<>();
     for (Folded f : likely) {
-      Map<List<String>, Double> here = new LinkedHashMap<>();
-      for (Share s : f.worst().shares()) {
-        List<String> key = List.of(handless(s.cut().subject()), handless(s.cut().what()));
-        here.merge(key, s.of(), Double::sum);
-        cuts.putIfAbsent(key, s.cut());
+      for (Part p : parts(f.worst())) {
+        double share = p.of() * f.worst().chance() / chances;
+        matters.merge(
+            List.of(p.subject(), p.what()),
+            new Matter(p.subject(), p.what(), p.cut(), share, p.of() >= TELLS ? 1 : 0),
+            (a, b) ->
+                new Matter(
+                    a.subject(),
+                    a.what(),
+                    a.cut(),
+                    a.share() + b.share(),
+                    a.figures() + b.figures()));
       }
-      here.forEach((key, of) -> shares.computeIfAbsent(key, k -> new ArrayList<>()).add(of));
     }
-    return shares.entrySet().stream()
-        .map(
-            e -> {
-              double share = e.getValue().stream().mapToDouble(d -> d).sum() / likely.size();
-              int figures = (int) e.getValue().stream().filter(d -> d >= TELLS).count();
-              List<String> key = e.getKey();
-              return new Matter(key.get(0), key.get(1), cuts.get(key), share, figures);
-            })
+    return matters.values().stream()
         .sorted(Comparator.comparingDouble(Matter::share).reversed())
         .toList();
   }
 
   private static final double TELLS = 0.1;
+
+  /** Both cheeks are as far off as each other, and so are both edges. */
+  private static String what(Spread s) {
+    String what = s.figure().what();
+    if (s.figure().subject().isEmpty() && !what.startsWith("seat height")) {
+      // Left and right are not two hands of a frame.
+      return what;
+    }
+    return handless(what)
+        .replaceAll("gap at the .* (cheek|edge)$", "gap at each $1")
+        .replace("gap at the all round", "gap all round");
+  }
 
   /** A label without its hand. */
   public static String handless(String label) {
