@@ -38,8 +38,7 @@ final class SpreadCommand implements Callable<Integer> {
       paramLabel = "UNIT",
       converter = Units.class,
       completionCandidates = Units.class,
-      description =
-          "unit of all lengths: ${COMPLETION-CANDIDATES}; without it, the document's own")
+      description = "unit of all lengths: ${COMPLETION-CANDIDATES}; without it, the document's own")
   private Length.Unit units;
 
   @Option(names = "--json", description = "all of it for other programs, always in millimetres")

@@ -118,7 +118,8 @@ final class DesignReader {
     if (node.isEmpty()) {
       return Design.Accuracy.USUAL;
     }
-    Fields fields = new Fields(problems, node.get(), List.of("length", "angle", "fit"), "an accuracy");
+    Fields fields =
+        new Fields(problems, node.get(), List.of("length", "angle", "fit"), "an accuracy");
     Design.Accuracy usual = Design.Accuracy.USUAL;
     return new Design.Accuracy(
         accuracy(fields, "length", Quantity.Kind.LENGTH, usual.length(), context),

@@ -15,7 +15,7 @@ import java.util.Set;
  * before it, works them out, and holds each against its range.
  */
 final class Dimensions {
-  private static final List<String> KEYS = 
+  private static final List<String> KEYS =
       List.of("value", "from", "to", "step", "accuracy", "kind", "note");
   private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
 

@@ -147,6 +147,9 @@ public final class SpreadText {
     }
     line("");
     line(style.bold("Take most care with"));
+    List<String> sorts = new ArrayList<>();
+    spreads.sorts().forEach((sort, share) -> sorts.add(percent(share) + " " + sort));
+    wrapped("  ", "    ", "of what may go wrong: " + String.join(", ", sorts));
     for (Spreads.Matter m : matters) {
       wrapped(
           "  ",
@@ -156,7 +159,7 @@ public final class SpreadText {
               + accuracy(m.cut())
               + ": "
               + percent(m.share())
-              + " of what may go wrong, a tenth or more in "
+              + ", a tenth or more in "
               + m.figures()
               + (m.figures() == 1 ? " figure" : " figures"));
     }

@@ -56,7 +56,10 @@ record WallLeft(List<Thinnest> thinnest) {
       }
     }
     betweenTenons(joint)
-        .ifPresent(d -> found.add(new Thinnest("its neighbour", false, d.length(), d.onFirst(), Vec3.ZERO)));
+        .ifPresent(
+            d ->
+                found.add(
+                    new Thinnest("its neighbour", false, d.length(), d.onFirst(), Vec3.ZERO)));
     found.sort(Comparator.comparingDouble(Thinnest::left));
     return new WallLeft(List.copyOf(found));
   }

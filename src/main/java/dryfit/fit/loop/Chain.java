@@ -27,11 +27,7 @@ public final class Chain {
     this.chair = chair;
     this.ties = Causes.ties(chair);
     Causes all = new Causes(chair, plan);
-    this.causes =
-        all.all().stream()
-            .filter(c -> !SEEN.contains(c.what()))
-            .map(Chain::one)
-            .toList();
+    this.causes = all.all().stream().filter(c -> !SEEN.contains(c.what())).map(Chain::one).toList();
     Set<Integer> made =
         new LinkedHashSet<>(IntStream.range(0, chair.parts().size()).boxed().toList());
     this.slack = new Slack(chair, all, made, causes, Set.of());

@@ -22,8 +22,8 @@ import java.util.Set;
 
 /**
  * Every figure that is spread, with its limit and where it is measured: the gaps, walls and
- * set-backs of every joint, the diagonals of frames and the seat's height, under the names they have
- * in {@link dryfit.fit.compare.Data}; and differences of diagonals and of heights.
+ * set-backs of every joint, the diagonals of frames and the seat's height, under the names they
+ * have in {@link dryfit.fit.compare.Data}; and differences of diagonals and of heights.
  */
 final class Figures {
   private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -153,8 +153,7 @@ final class Figures {
 
   private double most(Joint joint, JointDetail.SideGap gap) {
     if (gap.side().equals("shoulder")) {
-      return Limit.of(chair.design(), FitLimit.SHOULDER_GAP, joint).value()
-          + Tolerances.contact();
+      return Limit.of(chair.design(), FitLimit.SHOULDER_GAP, joint).value() + Tolerances.contact();
     }
     Kind kind = joint.plan().kind();
     boolean cheek = gap.side().endsWith("cheek") || gap.side().equals("all round");

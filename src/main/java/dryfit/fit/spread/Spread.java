@@ -4,8 +4,8 @@ import dryfit.fit.compare.Datum;
 import java.util.List;
 
 /**
- * How far one figure may come out from the plan. Millimetres; what is between {@code low} and {@code
- * high} holds 95 of 100 chairs.
+ * How far one figure may come out from the plan. Millimetres; what is between {@code low} and
+ * {@code high} holds 95 of 100 chairs.
  *
  * @param figure the figure as planned
  * @param least what it may not be below; infinite if there is no such limit

@@ -94,9 +94,7 @@ public record Spreads(Chair chair, int draws, List<Spread> all, Map<String, Stri
           new Part(subject, what, s.cut(), s.of()),
           (a, b) -> new Part(subject, what, a.cut(), a.of() + b.of()));
     }
-    return parts.values().stream()
-        .sorted(Comparator.comparingDouble(Part::of).reversed())
-        .toList();
+    return parts.values().stream().sorted(Comparator.comparingDouble(Part::of).reversed()).toList();
   }
 
   /**
@@ -128,6 +126,32 @@ public record Spreads(Chair chair, int draws, List<Spread> all, Map<String, Stri
   }
 
   private static final double TELLS = 0.1;
+
+  /** The same by sorts of cuts, in a maker's words, the greatest share first. */
+  public Map<String, Double> sorts() {
+    Map<String, Double> sorts = new LinkedHashMap<>();
+    matters().forEach(m -> sorts.merge(sort(m.what()), m.share(), Double::sum));
+    Map<String, Double> sorted = new LinkedHashMap<>();
+    sorts.entrySet().stream()
+        .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+        .forEach(e -> sorted.put(e.getKey(), e.getValue()));
+    return sorted;
+  }
+
+  private static String sort(String what) {
+    if (what.isEmpty()) {
+      return "dimensions";
+    } else if (what.startsWith("angle of")) {
+      return "angles of mortises and shoulders";
+    } else if (what.startsWith("mortise off")) {
+      return "places of mortises";
+    } else if (what.equals("shoulder to shoulder")) {
+      return "lengths between shoulders";
+    } else if (what.endsWith("of the tenon") || what.endsWith("of the mortise")) {
+      return "sizes of tenons and mortises";
+    }
+    return "widths and thicknesses of parts";
+  }
 
   /** Both cheeks are as far off as each other, and so are both edges. */
   private static String what(Spread s) {
