@@ -74,6 +74,7 @@ public final class Main {
     all.put("variants", () -> new VariantsCommand(screen));
     all.put("compare", () -> new CompareCommand(screen));
     all.put("sweep", () -> new SweepCommand(screen));
+    all.put("spread", () -> new SpreadCommand(screen));
     all.put("measure", () -> new MeasureCommand(screen));
     all.put("steps", () -> new StepsCommand(screen));
     all.put("jigs", () -> new JigsCommand(screen));

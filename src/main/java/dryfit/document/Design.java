@@ -147,6 +147,7 @@ public record Design(
       double from,
       double to,
       double step,
+      double accuracy,
       String pointer) {}
 
   /**
@@ -194,10 +195,11 @@ public record Design(
    *
    * @param length of every length, mm
    * @param angle of every angle, radians
+   * @param fit of the size of a tenon or a mortise, thickness and width, mm
    */
-  public record Accuracy(double length, double angle) {
-    /** A sixty-fourth of an inch, and a quarter of a degree. */
-    public static final Accuracy USUAL = new Accuracy(25.4 / 64, Math.toRadians(0.25));
+  public record Accuracy(double length, double angle, double fit) {
+    /** A sixty-fourth of an inch, a quarter of a degree, and a tenth of a millimetre. */
+    public static final Accuracy USUAL = new Accuracy(25.4 / 64, Math.toRadians(0.25), 0.1);
   }
 
   /** A jig the maker wants. */

@@ -118,11 +118,13 @@ final class DesignReader {
     if (node.isEmpty()) {
       return Design.Accuracy.USUAL;
     }
-    Fields fields = new Fields(problems, node.get(), List.of("length", "angle"), "an accuracy");
+    Fields fields =
+        new Fields(problems, node.get(), List.of("length", "angle", "fit"), "an accuracy");
     Design.Accuracy usual = Design.Accuracy.USUAL;
     return new Design.Accuracy(
         accuracy(fields, "length", Quantity.Kind.LENGTH, usual.length(), context),
-        accuracy(fields, "angle", Quantity.Kind.ANGLE, usual.angle(), context));
+        accuracy(fields, "angle", Quantity.Kind.ANGLE, usual.angle(), context),
+        accuracy(fields, "fit", Quantity.Kind.LENGTH, usual.fit(), context));
   }
 
   private static double accuracy(

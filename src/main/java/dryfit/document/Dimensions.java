@@ -15,7 +15,8 @@ import java.util.Set;
  * before it, works them out, and holds each against its range.
  */
 final class Dimensions {
-  private static final List<String> KEYS = List.of("value", "from", "to", "step", "kind", "note");
+  private static final List<String> KEYS =
+      List.of("value", "from", "to", "step", "accuracy", "kind", "note");
   private static final Map<String, Kind> KINDS = new LinkedHashMap<>();
 
   static {
@@ -176,7 +177,16 @@ final class Dimensions {
             from,
             to,
             step,
+            accuracy(entry, kind, numbers),
             entry.value().pointer()));
+  }
+
+  private double accuracy(Entry entry, Kind kind, Numbers numbers) {
+    return entry
+        .fields()
+        .flatMap(fields -> fields.node("accuracy"))
+        .map(node -> accuracy(node, kind, numbers, problems))
+        .orElse(0.0);
   }
 
   /** How far off something may come out; not below zero. */

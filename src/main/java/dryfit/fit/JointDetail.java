@@ -40,8 +40,10 @@ public record JointDetail(
    *
    * @param face the side in a maker's word
    * @param end whether it is an end of the part, where the grain is short
+   * @param way from the mortise to the face, a unit direction; none between two mortises, or where
+   *     nothing is left
    */
-  public record Wall(String face, boolean end, Spot left) {}
+  public record Wall(String face, boolean end, Spot left, Vec3 way) {}
 
   /**
    * How far a part swings in a dry joint before its tenon touches both sides: the gap over the
@@ -79,6 +81,7 @@ public record JointDetail(
    * One pair of faces.
    *
    * @param face the side in a maker's word
+   * @param way the way the faces look along the mouth, a unit direction
    */
-  public record Setback(String face, double by) {}
+  public record Setback(String face, double by, Vec3 way) {}
 }

@@ -13,15 +13,15 @@ import java.util.Optional;
  *
  * @param value millimetres, radians or a plain number
  */
-record Limit(double value, Source source) {
+public record Limit(double value, Source source) {
 
   /** The limit for the whole chair. */
-  static Limit of(Design design, FitLimit which) {
+  public static Limit of(Design design, FitLimit which) {
     return design.limits().of(which).map(w -> written(which, w)).orElseGet(() -> usual(which));
   }
 
   /** The limit at one joint. */
-  static Limit of(Design design, FitLimit which, Joint joint) {
+  public static Limit of(Design design, FitLimit which, Joint joint) {
     Optional<Written> own = design.limits().of(which, joint.name());
     if (own.isPresent()) {
       return written(which, own.get());

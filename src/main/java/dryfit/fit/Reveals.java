@@ -48,7 +48,8 @@ final class Reveals {
       OptionalDouble other = last(mortised, joint.at().minus(n.times(ASIDE)), way);
       if (own.isPresent() && other.isPresent()) {
         sides.add(
-            new Setback(Assembly.facing(way, joint.at()), other.getAsDouble() - own.getAsDouble()));
+            new Setback(
+                Assembly.facing(way, joint.at()), other.getAsDouble() - own.getAsDouble(), way));
       }
     }
     sides.sort(Comparator.comparing(Setback::face));

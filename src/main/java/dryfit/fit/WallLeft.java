@@ -34,8 +34,9 @@ record WallLeft(List<Thinnest> thinnest) {
    * Where a side is thinnest.
    *
    * @param end whether the side is an end of the part
+   * @param way to the side, a unit direction; zero if there is none
    */
-  record Thinnest(String face, boolean end, double left, Vec3 at) {}
+  record Thinnest(String face, boolean end, double left, Vec3 at, Vec3 way) {}
 
   static WallLeft of(Assembly assembly, Joint joint) {
     return of(assembly, joint, joint.mortise());
@@ -63,7 +64,10 @@ record WallLeft(List<Thinnest> thinnest) {
       }
     }
     betweenTenons(joint)
-        .ifPresent(d -> found.add(new Thinnest("its neighbour", false, d.length(), d.onFirst())));
+        .ifPresent(
+            d ->
+                found.add(
+                    new Thinnest("its neighbour", false, d.length(), d.onFirst(), Vec3.ZERO)));
     found.sort(Comparator.comparingDouble(Thinnest::left));
     return new WallLeft(List.copyOf(found));
   }
@@ -179,7 +183,9 @@ record WallLeft(List<Thinnest> thinnest) {
       if (d.length() < most) {
         most = d.length();
         Vec3 toFace = d.onSecond().minus(d.onFirst());
-        best = new Thinnest(face, end, d.length(), nearest(hole, toFace, d.onFirst()));
+        Vec3 at = nearest(hole, toFace, d.onFirst());
+        Vec3 way = toFace.length() <= Tolerances.contact() ? Vec3.ZERO : toFace.unit();
+        best = new Thinnest(face, end, d.length(), at, way);
       }
     }
     return Optional.ofNullable(best);
@@ -222,7 +228,8 @@ record WallLeft(List<Thinnest> thinnest) {
                 new Wall(
                     t.face(),
                     t.end(),
-                    new Spot(t.left(), t.at(), words.where(t.at(), true, true, true))))
+                    new Spot(t.left(), t.at(), words.where(t.at(), true, true, true)),
+                    t.way()))
         .toList();
   }
 }

@@ -241,6 +241,7 @@ class MainTest {
         "variants",
         "compare",
         "sweep",
+        "spread",
         "steps",
         "jigs",
         "boards",

@@ -498,6 +498,11 @@ class RefusedTest {
     only(
         spoiled("\"diameter\": 12", "\"diameter\": -1"), "not-positive", "/parts/peg/diameter", 23);
     only(spoiled("\"step\": 5", "\"step\": 0"), "not-positive", "/dimensions/seatTop/step", 9);
+    only(
+        spoiled("\"step\": 5", "\"accuracy\": -1"),
+        "not-positive",
+        "/dimensions/seatTop/accuracy",
+        9);
   }
 
   @Test

@@ -17,14 +17,18 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** One document, built and fitted again with some of its dimensions set; on all cores. */
-final class Rebuild {
+public final class Rebuild {
   private final Document document;
   private final String variant;
   private final Supplier<Kernel> kernels;
   // A shelf serves one builder at a time, and what was made before is only of use to who has it.
   private final ThreadLocal<Shelf> shelves;
 
-  Rebuild(Document document, String variant, Supplier<Kernel> kernels) {
+  /**
+   * @param variant one of the document's, or {@link Design#AS_DRAWN}
+   * @param kernels makes a kernel for each thread
+   */
+  public Rebuild(Document document, String variant, Supplier<Kernel> kernels) {
     this.document = document;
     this.variant = variant;
     this.kernels = kernels;
@@ -32,13 +36,20 @@ final class Rebuild {
   }
 
   /** What comes of it. */
-  sealed interface Outcome {}
+  public sealed interface Outcome {}
 
-  record Fitted(FitReport report) implements Outcome {}
+  /** It was built and fitted. */
+  public record Fitted(FitReport report) implements Outcome {}
 
-  record Refused(List<Problem> problems) implements Outcome {}
+  /** It could not be built; at least one problem. */
+  public record Refused(List<Problem> problems) implements Outcome {
+    public Refused {
+      problems = List.copyOf(problems);
+    }
+  }
 
-  Outcome with(Map<String, Quantity> set) {
+  /** Builds and fits it with these dimensions set. */
+  public Outcome with(Map<String, Quantity> set) {
     Reading<Design> design = document.design(variant, set);
     if (design instanceof Reading.Refused<Design> refused) {
       return new Refused(refused.problems());
@@ -52,7 +63,7 @@ final class Rebuild {
   }
 
   /** All of them, in the order given. */
-  List<Outcome> all(List<Map<String, Quantity>> sets) {
+  public List<Outcome> all(List<Map<String, Quantity>> sets) {
     return IntStream.range(0, sets.size()).parallel().mapToObj(i -> with(sets.get(i))).toList();
   }
 }

@@ -334,9 +334,7 @@ public record Remade(
     }
 
     private double grows(Diagonal d) {
-      Vec3 way = d.along().unit();
-      double to = Arrays.stream(slack.moves(d.to().part(), d.to().at(), way)).sum();
-      return to - Arrays.stream(slack.moves(d.from().part(), d.from().at(), way)).sum();
+      return Arrays.stream(slack.grows(d)).sum();
     }
 
     private OptionalDouble real(Diagonal d) {

@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Hand;
+import dryfit.fit.Diagonal;
 import dryfit.fit.loop.Cause.Effect;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
@@ -43,11 +44,27 @@ final class Slack {
   /** Parts whose length is looked for, all by as much; usually none. */
   private final Set<Integer> freed;
 
+  /** A joint that is not there; usually none. */
+  private final int loose;
+
+  private static final int NO_JOINT = -1;
+
   private final int n;
   private final int sides;
   private final double[][] x;
 
   Slack(Chair chair, Causes causes, Set<Integer> made, List<Cause> measured, Set<Integer> freed) {
+    this(chair, causes, made, measured, freed, NO_JOINT);
+  }
+
+  private Slack(
+      Chair chair,
+      Causes causes,
+      Set<Integer> made,
+      List<Cause> measured,
+      Set<Integer> freed,
+      int loose) {
+    this.loose = loose;
     this.chair = chair;
     this.ties = Causes.ties(chair);
     this.causes = causes;
@@ -57,6 +74,11 @@ final class Slack {
     this.n = 6 * chair.parts().size() + 1;
     this.sides = measured.size() + 1;
     this.x = solved();
+  }
+
+  /** The same with one joint left open, so that all that does not close shows there. */
+  Slack without(int joint) {
+    return new Slack(chair, causes, made, measured, freed, joint);
   }
 
   /** What is seen at a joint in one direction: as factors of the unknowns, and what is wanted. */
@@ -70,7 +92,9 @@ final class Slack {
       least.add(STAYS, one, new double[sides]);
     }
     for (int i : ties) {
-      joint(i, least);
+      if (i != loose) {
+        joint(i, least);
+      }
     }
     for (int p = 0; p < chair.parts().size(); p++) {
       pair(p, least);
@@ -246,6 +270,18 @@ final class Slack {
     return rest(turn(joint, axis));
   }
 
+  /** How far a place of what goes in stands off along a direction, turning with it, mm. */
+  double[] apart(int joint, Vec3 way, Vec3 place) {
+    double[] apart = apart(joint, way);
+    // (turn × arm) · way is turn · (arm × way).
+    Vec3 axis = place.minus(chair.joints().get(joint).at()).cross(way);
+    double[] turned = turned(joint, axis);
+    for (int s = 0; s < apart.length; s++) {
+      apart[s] += turned[s];
+    }
+    return apart;
+  }
+
   /** How much longer an unmade part is to be made, mm. */
   double[] length(int part) {
     double[] sum = new double[measured.size()];
@@ -263,6 +299,23 @@ final class Slack {
     double[] factors = new double[n];
     moved(part, at, way, 1, factors);
     return rest(new Seen(factors, new double[sides]));
+  }
+
+  /** How far what goes in moves against what it goes into, along a direction, mm. */
+  double[] shifts(int joint, Vec3 way) {
+    Seen seen = move(joint, way);
+    return rest(new Seen(seen.factors(), new double[sides]));
+  }
+
+  /** How much longer a diagonal becomes, mm. */
+  double[] grows(Diagonal d) {
+    Vec3 way = d.along().unit();
+    double[] to = moves(d.to().part(), d.to().at(), way);
+    double[] from = moves(d.from().part(), d.from().at(), way);
+    for (int s = 0; s < to.length; s++) {
+      to[s] -= from[s];
+    }
+    return to;
   }
 
   /** How much longer the freed parts would have to be, mm. */

@@ -1,7 +1,7 @@
 package dryfit.fit.loop;
 
 /** Frames small enough to be worked out by hand; demo data, invented. */
-final class Frames {
+public final class Frames {
   private Frames() {}
 
   private static final String HEAD =
@@ -14,7 +14,7 @@ final class Frames {
    * Two legs 400 mm apart between their faces, a rail and a stretcher whose middles are 400 mm
    * apart.
    */
-  static String rectangle(String measured) {
+  public static String rectangle(String measured) {
     return HEAD
         + """
           "parts": {
@@ -37,7 +37,7 @@ final class Frames {
    * A seat frame: legs 40 mm square, their middles 400 mm apart in front, 320 mm behind, and 340 mm
    * from front to back, so that each side rail goes 40 sideways on 340.
    */
-  static String trapezoid(String measured) {
+  public static String trapezoid(String measured) {
     return HEAD
         + """
           "parts": {
@@ -63,12 +63,12 @@ final class Frames {
             .replace("MEASURED", measured);
   }
 
-  static String part(String name, String what, double value) {
+  public static String part(String name, String what, double value) {
     return "{\"part\": \"%s\", \"what\": \"%s\", \"value\": %s}"
         .formatted(name, what, Double.toString(value));
   }
 
-  static String joint(String name, String hand, String what, String value) {
+  public static String joint(String name, String hand, String what, String value) {
     return "{\"joint\": \"%s\", \"hand\": \"%s\", \"what\": \"%s\", \"value\": \"%s\"}"
         .formatted(name, hand, what, value);
   }
