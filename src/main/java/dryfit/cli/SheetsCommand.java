@@ -6,6 +6,7 @@ import dryfit.app.MakeBook;
 import dryfit.app.OpenChair;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
+import dryfit.document.Design;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
 import dryfit.measure.Length;
@@ -79,7 +80,8 @@ final class SheetsCommand implements Callable<Integer> {
       return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
-    FitChair fit = FitChair.of(built);
+    FitChair fit =
+        FitChair.of(units == null ? built : built.toldIn(Design.LengthUnit.of(units)));
     TextStyle usual = TextStyle.of(built.design().unit());
     TextStyle style =
         new TextStyle(units == null ? usual.unit() : units, usual.denominator(), decimals, false);
