@@ -34,8 +34,7 @@ final class CornerBlockForm {
     Vec3 a = corner.plus(u.times(plan.alongFirst()));
     refuseLongerThan(first, plan.alongFirst(), plan, "/along");
     double onSecond = reachOnSecond(plan, u, v);
-    refuseLongerThan(
-        second, onSecond, plan, plan.alongSecond().isPresent() ? "/along" : "/angle");
+    refuseLongerThan(second, onSecond, plan, plan.alongSecond().isPresent() ? "/along" : "/angle");
     Vec3 b = corner.plus(v.times(onSecond));
 
     Vec3 length = b.minus(a).unit();

@@ -9,8 +9,8 @@ import java.util.List;
 
 /**
  * Whether edges are treated no wider than the faces they lie between, alone and with the edge on
- * the other side of the face. Looked at in the middle of each edge; there a cutter ends on wood that
- * no other takes.
+ * the other side of the face. Looked at in the middle of each edge; there a cutter ends on wood
+ * that no other takes.
  */
 final class EdgeSizes {
   /** How far a place is taken into the wood, of the width that is cut: faces may be curved. */
@@ -66,7 +66,7 @@ final class EdgeSizes {
       throw tooLarge(stock, t, "wider than a face it is cut from");
     }
     for (Treated o : all) {
-      if (o != t && isBeside(t, o) && takes(o, end) && !takes(o, t.middle())) {
+      if (isBeside(t, o) && takes(o, end) && !takes(o, t.middle())) {
         throw tooLarge(stock, t, "so wide that it meets what is cut off the edge beside it");
       }
     }

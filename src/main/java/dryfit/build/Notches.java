@@ -47,8 +47,7 @@ final class Notches {
                         ref ->
                             keys(ref, board.hand())
                                 .forEach(
-                                    key ->
-                                        tool(board, notch, ref, key).ifPresent(tools::add))));
+                                    key -> tool(board, notch, ref, key).ifPresent(tools::add))));
     return tools;
   }
 

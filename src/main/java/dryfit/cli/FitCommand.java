@@ -103,7 +103,9 @@ final class FitCommand implements Callable<Integer> {
     return opinion.exit() == Exit.FITS ? otherwise : opinion.exit();
   }
 
-  /** Findings are sentences, so they are made in the unit of the report; JSON has the document's. */
+  /**
+   * Findings are sentences, so they are made in the unit of the report; JSON has the document's.
+   */
   private Chair toldIn(Chair built) {
     return units == null || json ? built : built.toldIn(Design.LengthUnit.of(units));
   }

@@ -80,8 +80,7 @@ final class SheetsCommand implements Callable<Integer> {
       return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
-    FitChair fit =
-        FitChair.of(units == null ? built : built.toldIn(Design.LengthUnit.of(units)));
+    FitChair fit = FitChair.of(units == null ? built : built.toldIn(Design.LengthUnit.of(units)));
     TextStyle usual = TextStyle.of(built.design().unit());
     TextStyle style =
         new TextStyle(units == null ? usual.unit() : units, usual.denominator(), decimals, false);

@@ -12,8 +12,9 @@ import java.util.Set;
 
 /**
  * Faults of values that may lie in the dimensions they rest on. A dimension that is of the wrong
- * kind in every place of several where it is used by itself, or that is too small for a size, is told once at its own
- * place; what follows from it is only counted. Filled while one document is read, then told.
+ * kind in every place of several where it is used by itself, or that is too small for a size, is
+ * told once at its own place; what follows from it is only counted. Filled while one document is
+ * read, then told.
  */
 final class Blame {
   /** One faulty value. */
@@ -128,8 +129,7 @@ final class Blame {
             .filter(e -> !e.getKey().equals(name) && all(Set.of(e.getKey())).contains(name))
             .mapToLong(e -> e.getValue().size())
             .sum();
-    return (int)
-        (ofOthers + mixed.stream().filter(use -> all(use.names()).contains(name)).count());
+    return (int) (ofOthers + mixed.stream().filter(use -> all(use.names()).contains(name)).count());
   }
 
   private void tell(String name, List<Use> uses, int follows, Problems problems) {

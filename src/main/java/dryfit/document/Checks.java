@@ -2,11 +2,14 @@ package dryfit.document;
 
 import java.util.List;
 
-/** The ids of everything a fit may find, as a waiver names them; a test holds them to the sources. */
+/**
+ * The ids of everything a fit may find, as a waiver names them; a test holds them to the sources.
+ */
 public final class Checks {
   private Checks() {}
 
-  private static final List<String> IDS = List.of(
+  private static final List<String> IDS =
+      List.of(
           "parts-collide",
           "tenons-meet",
           "tenon-too-fat",

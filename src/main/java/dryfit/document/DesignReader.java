@@ -97,24 +97,24 @@ final class DesignReader {
     Variants.check(root);
     Design design =
         new Design(
-        file,
-        name,
-        root.text("about", ""),
-        unit,
-        labels,
-        variant,
-        timber,
-        fit,
-        worked.list(),
-        List.copyOf(partPlans.values()),
-        jointPlans,
-        lists.waived(root),
-        lists.measured(root),
-        lists.jigs(root),
-        new LimitsReader(context).read((Json.Obj) root.self(), joints),
-        root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL),
-        new PrintingReader(context).read(root),
-        accuracy(context));
+            file,
+            name,
+            root.text("about", ""),
+            unit,
+            labels,
+            variant,
+            timber,
+            fit,
+            worked.list(),
+            List.copyOf(partPlans.values()),
+            jointPlans,
+            lists.waived(root),
+            lists.measured(root),
+            lists.jigs(root),
+            new LimitsReader(context).read((Json.Obj) root.self(), joints),
+            root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL),
+            new PrintingReader(context).read(root),
+            accuracy(context));
     worked.numbers().blame().tell(problems);
     return design;
   }

@@ -55,7 +55,8 @@ final class Dimensions {
             reader.worked,
             new LinkedHashSet<>(reader.entries.keySet()),
             new Blame());
-    reader.entries.forEach((name, entry) -> numbers.blame().written(name, entry.value(), entry.formula()));
+    reader.entries.forEach(
+        (name, entry) -> numbers.blame().written(name, entry.value(), entry.formula()));
     for (String name : reader.inOrder()) {
       reader.workOut(reader.entries.get(name), numbers);
     }

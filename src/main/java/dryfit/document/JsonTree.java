@@ -82,7 +82,8 @@ final class JsonTree {
     for (int at : new int[] {stopped, stopped - 1}) {
       if (at >= 0) {
         Optional<String> comma =
-            NotJson.strayComma(text.substring(0, at), text.substring(at, Math.min(text.length(), at + 1)));
+            NotJson.strayComma(
+                text.substring(0, at), text.substring(at, Math.min(text.length(), at + 1)));
         if (comma.isPresent()) {
           return comma;
         }

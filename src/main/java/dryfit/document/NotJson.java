@@ -49,8 +49,7 @@ final class NotJson {
     for (int i = Math.max(0, at - 1); i <= at; i++) {
       String rest = line.substring(i);
       if (rest.startsWith("//") || rest.startsWith("/*")) {
-        return Optional.of(
-            "JSON has no comments; take it out, or write it as a \"note\"");
+        return Optional.of("JSON has no comments; take it out, or write it as a \"note\"");
       }
       if (CURLY.indexOf(line.charAt(i)) >= 0) {
         return Optional.of(
@@ -67,11 +66,14 @@ final class NotJson {
     return Optional.empty();
   }
 
-  /** Whether a comma stands before the bracket at which the reader stopped, with nothing between. */
+  /**
+   * Whether a comma stands before the bracket at which the reader stopped, with nothing between.
+   */
   static Optional<String> strayComma(String before, String at) {
     boolean closes = at.startsWith("}") || at.startsWith("]");
     return closes && before.stripTrailing().endsWith(",")
-        ? Optional.of("there is a comma before “" + at.charAt(0) + "” with nothing after it; take it out")
+        ? Optional.of(
+            "there is a comma before “" + at.charAt(0) + "” with nothing after it; take it out")
         : Optional.empty();
   }
 

@@ -7,10 +7,12 @@ import java.util.regex.Pattern;
 /** Sizes written so that they would be worked out as something their maker never meant. */
 final class Slips {
   /** A point where a size has a space, as in {@code 1.3/4}; with spaces it is a division. */
-  private static final Pattern POINT = Pattern.compile("(?<![\\w.])(\\d*)\\.(\\d+)/(\\d+)(?![\\w.])");
+  private static final Pattern POINT =
+      Pattern.compile("(?<![\\w.])(\\d*)\\.(\\d+)/(\\d+)(?![\\w.])");
 
   /** {@code 1-3/4} by itself is a size; in a longer expression it would be a subtraction. */
-  private static final Pattern HYPHEN = Pattern.compile("(?<![\\w.)])(\\d+)-(\\d+)/(\\d+)(?![\\w.])");
+  private static final Pattern HYPHEN =
+      Pattern.compile("(?<![\\w.)])(\\d+)-(\\d+)/(\\d+)(?![\\w.])");
 
   private Slips() {}
 
@@ -49,7 +51,9 @@ final class Slips {
     }
   }
 
-  /** Whether it is a proper fraction such as a rule has: of halves down to hundred-twenty-eighths. */
+  /**
+   * Whether it is a proper fraction such as a rule has: of halves down to hundred-twenty-eighths.
+   */
   private static boolean isOnARule(String above, String below) {
     if (above.length() > 3 || below.length() > 3) {
       return false;

@@ -67,9 +67,7 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
       case "deg" -> number("%.2f", value) + "°";
       case "mm2" -> area(value);
       case "mm3" ->
-          inches()
-              ? number("%.3f", value / CUBIC_INCH) + " in³"
-              : number("%.0f", value) + " mm³";
+          inches() ? number("%.3f", value / CUBIC_INCH) + " in³" : number("%.0f", value) + " mm³";
       default -> number("%.3f", value) + " " + valueUnit;
     };
   }

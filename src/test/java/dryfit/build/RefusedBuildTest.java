@@ -246,6 +246,17 @@ class RefusedBuildTest {
           "width": 40, "through": true, "wedges": { "deep": 40, "angle": "4 deg" } }""");
   }
 
+  @Test
+  void aTenonThatStopsFurtherShortThanItIsLong() {
+    refused(
+        "out-of-range",
+        "/joints/it/proud",
+        SQUARE_LEGS + "," + FRONT_RAIL,
+        """
+        "it": { "tenon": "front-rail right", "into": "front-leg right", "thickness": 8,
+          "width": 40, "through": true, "proud": -40 }""");
+  }
+
   private static final String APART =
       """
       "rail": { "form": "straight", "section": [60, 20], "from": [-200, 0, 100], "to": [200, 0, 100] },

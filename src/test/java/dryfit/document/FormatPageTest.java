@@ -104,8 +104,7 @@ class FormatPageTest {
       // Every id that can be found can be waived, and no other is taken for one.
       assertThat(Checks.ids()).doesNotHaveDuplicates().containsAll(checks);
       String fit = allOf("src/main/java/dryfit/fit");
-      assertThat(Checks.ids())
-          .allSatisfy(id -> assertThat(fit).contains("\"" + id + "\""));
+      assertThat(Checks.ids()).allSatisfy(id -> assertThat(fit).contains("\"" + id + "\""));
     }
   }
 

@@ -507,8 +507,7 @@ class RefusedTest {
   @Test
   void aCheckThatIsMisspelt() {
     nearest(
-        only(
-            spoiled("\"tenon-short\"", "\"tenon-shrt\""), "unknown-word", "/waived/0/check", 35),
+        only(spoiled("\"tenon-short\"", "\"tenon-shrt\""), "unknown-word", "/waived/0/check", 35),
         "tenon-short");
   }
 
