@@ -14,7 +14,6 @@ import dryfit.solid.Csg;
 import dryfit.solid.Overlap;
 import dryfit.solid.Sweep;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Bent parts: a section swept along a smooth curve. The curve is drawn in straight pieces whose
@@ -171,19 +170,19 @@ final class BentForm {
     return Refusal.of(
         "bend-too-tight",
         w.pointer(),
-        String.format(
-            Locale.ROOT,
-            "%s is bent to a radius of %.2f mm on its middle line, %.1f mm from its start, where it"
-                + " is %.2f mm thick in the direction of the bend: its inside would fold",
-            w.name(),
-            radius,
-            along,
-            thickness),
-        String.format(
-            Locale.ROOT,
-            "a radius above %.2f mm, or a section thinner than %.2f mm there",
-            thickness / 2,
-            2 * radius));
+        w.name()
+            + " is bent to a radius of "
+            + Refusal.length(radius)
+            + " on its middle line, "
+            + Refusal.length(along)
+            + " from its start, where it is "
+            + Refusal.length(thickness)
+            + " thick in the direction of the bend: its inside would fold",
+        "a radius above "
+            + Refusal.length(thickness / 2)
+            + ", or a section thinner than "
+            + Refusal.length(2 * radius)
+            + " there");
   }
 
   private static void refusePassingThroughItself(Wanted w, List<Convex> cells, double length) {
@@ -194,12 +193,12 @@ final class BentForm {
           throw Refusal.of(
               "crosses-itself",
               w.pointer(),
-              String.format(
-                  Locale.ROOT,
-                  "%s passes through itself: about %.0f mm and %.0f mm from its start",
-                  w.name(),
-                  length * i / cells.size(),
-                  length * j / cells.size()),
+              w.name()
+                  + " passes through itself: about "
+                  + Refusal.length(length * i / cells.size())
+                  + " and "
+                  + Refusal.length(length * j / cells.size())
+                  + " from its start",
               "move the points of its middle line, or bow it less");
         }
       }

@@ -21,9 +21,11 @@ import dryfit.solid.Kernel;
 import dryfit.solid.KernelFailure;
 import dryfit.solid.Solid;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -101,7 +103,10 @@ public final class ChairBuilder {
           });
     }
     List<Made> joints = new ArrayList<>();
-    attempt(() -> joints.addAll(Mitres.cut(made)));
+    Set<String> refused = new HashSet<>();
+    design.joints().forEach(plan -> refused.add(plan.name()));
+    made.forEach(m -> refused.remove(m.joint().plan().name()));
+    attempt(() -> joints.addAll(Mitres.cut(made, refused)));
 
     Map<String, Csg> bodies = bodies(placed, indices, joints);
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
@@ -130,8 +135,10 @@ public final class ChairBuilder {
       placed.put(key, piece);
       bodies.put(key, shelf.canonical(piece.shape()));
     }
-    return new Reading.Accepted<>(
-        new Chair(design, parts(order, placed, bodies, cuts), unambiguous(all)));
+    List<Part> parts = parts(order, placed, bodies, cuts);
+    return problems.isEmpty()
+        ? new Reading.Accepted<>(new Chair(design, parts, unambiguous(all)))
+        : new Reading.Refused<>(problems);
   }
 
   private void attempt(Runnable step) {
@@ -144,16 +151,22 @@ public final class ChairBuilder {
 
   private void refuse(Refusal refusal) {
     Problem p = refusal.problem();
-    problems.add(
+    Length.Unit unit = design.unit().printed();
+    Problem told =
         new Problem(
             p.code(),
             design.file(),
             p.line(),
             p.pointer(),
-            p.found(),
-            p.allowed(),
+            Refusal.told(p.found(), unit),
+            Refusal.told(p.allowed(), unit),
             p.nearest(),
-            p.message() + (p.code().equals("mortise-misses") ? belowZero() : "")));
+            Refusal.told(p.message(), unit)
+                + (p.code().equals("mortise-misses") ? belowZero() : ""));
+    // What both hands share is told once.
+    if (!problems.contains(told)) {
+      problems.add(told);
+    }
   }
 
   /** What misses its mark may only follow from a size that has slipped below zero. */
@@ -196,8 +209,13 @@ public final class ChairBuilder {
             .map(
                 key -> {
                   try {
-                    Csg body = body(placed.get(key), indices.get(key), joints);
-                    return new Tried(key, shelf.canonical(body), null);
+                    Stock stock = placed.get(key);
+                    Csg body = shelf.canonical(body(stock, indices.get(key), joints));
+                    NothingLeft.refuseBody(
+                        stock.name(),
+                        stock.plan().common().pointer(),
+                        joinery.cells(body, stock.hand()));
+                    return new Tried(key, body, null);
                   } catch (Refusal refusal) {
                     return new Tried(key, null, refusal);
                   }
@@ -409,6 +427,22 @@ public final class ChairBuilder {
                         cuts.getOrDefault(key, List.of()).stream().map(shelf::canonical).toList()))
             .toList();
     List<Solid> solids = joinery.solids(work);
+    for (int i = 0; i < work.size(); i++) {
+      Joinery.Work w = work.get(i);
+      Solid solid = solids.get(i);
+      Stock stock = placed.get(order.get(i));
+      attempt(
+          () ->
+              NothingLeft.refuse(
+                  stock.name(),
+                  stock.plan().common().pointer(),
+                  joinery.cells(w.body(), w.hand()),
+                  w.cuts(),
+                  solid));
+    }
+    if (!problems.isEmpty()) {
+      return List.of();
+    }
     return IntStream.range(0, order.size())
         .parallel()
         .mapToObj(i -> part(placed.get(order.get(i)), work.get(i), solids.get(i)))

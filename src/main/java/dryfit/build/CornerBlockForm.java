@@ -32,7 +32,10 @@ final class CornerBlockForm {
     Vec3 u = level(one, alongFirst);
     Vec3 v = level(other, alongSecond);
     Vec3 a = corner.plus(u.times(plan.alongFirst()));
-    Vec3 b = corner.plus(v.times(reachOnSecond(plan, u, v)));
+    refuseLongerThan(first, plan.alongFirst(), plan, "/along");
+    double onSecond = reachOnSecond(plan, u, v);
+    refuseLongerThan(second, onSecond, plan, plan.alongSecond().isPresent() ? "/along" : "/angle");
+    Vec3 b = corner.plus(v.times(onSecond));
 
     Vec3 length = b.minus(a).unit();
     Vec3 intoCorner = corner.minus(a).across(length).across(Vec3.UP).unit();
@@ -54,6 +57,25 @@ final class CornerBlockForm {
     double high = cut.reach(Vec3.RIGHT);
     return new StandingShape(
         frame, cut.asLeaf(plan.common().pointer()), low, high, frame.place(cut.middle()));
+  }
+
+  /** A block lies against its rails and ends on them. */
+  private static void refuseLongerThan(Stock rail, double along, CornerBlock plan, String key) {
+    double length = rail.endPoint(true).distance(rail.endPoint(false));
+    if (along > length) {
+      throw Refusal.of(
+          "out-of-range",
+          plan.common().pointer() + key,
+          plan.name()
+              + " would reach "
+              + Refusal.length(along)
+              + " along "
+              + rail.name()
+              + ", which is "
+              + Refusal.length(length)
+              + " long",
+          "make the " + key.substring(1) + " smaller");
+    }
   }
 
   private static Refusal nothingLeft(CornerBlock plan) {

@@ -119,11 +119,10 @@ final class DropIn {
         throw Refusal.of(
             "wrong-kind",
             plan.common().pointer() + "/drops-into",
-            String.format(
-                java.util.Locale.ROOT,
-                "the floors of the rebates for %s are not in one plane: one is off by %.1f mm",
-                plan.name(),
-                Math.abs(page.local(p).z())),
+            "the floors of the rebates for "
+                + plan.name()
+                + " are not in one plane: one is off by "
+                + Refusal.length(Math.abs(page.local(p).z())),
             "give the rails the same height, slope and depth of rebate");
       }
     }

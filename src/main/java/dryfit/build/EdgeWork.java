@@ -11,7 +11,6 @@ import dryfit.solid.Csg;
 import dryfit.solid.Kernel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Eases, chamfers and rounds the edges of a part, as it is after sawing and before any joint is cut
@@ -34,15 +33,17 @@ final class EdgeWork {
     List<Ring> rings = stock.bent().map(BentEnds::rings).orElse(List.of());
     Mesh mesh =
         stock.shape() instanceof Csg.Leaf leaf ? leaf.mesh() : kernel.evaluate(stock.shape());
-    List<Csg> cutters = new ArrayList<>();
+    List<EdgeSizes.Treated> treated = new ArrayList<>();
     for (EdgePlan plan : plans) {
-      cutters.addAll(cutters(stock, rings, mesh, plan));
+      treated.addAll(treated(stock, rings, mesh, plan));
     }
-    Csg shape = stock.shape().minus(cutters);
+    EdgeSizes.check(stock, treated);
+    Csg shape = stock.shape().minus(treated.stream().map(EdgeSizes.Treated::cutter).toList());
     return stock.shaped(shape, Cells.of(shape));
   }
 
-  private static List<Csg> cutters(Stock stock, List<Ring> rings, Mesh mesh, EdgePlan plan) {
+  private static List<EdgeSizes.Treated> treated(
+      Stock stock, List<Ring> rings, Mesh mesh, EdgePlan plan) {
     Choice choice = new EdgeFaces(stock).chosen(plan);
     Choice here = (a, b) -> choice.takes(a, b) && isMade(stock, a) && isMade(stock, b);
     List<EdgeRun> runs =
@@ -63,18 +64,19 @@ final class EdgeWork {
           "no edge of " + stock.name() + " is there to be " + done(plan),
           "name two faces that meet in an edge; an end that is cut to another part has none");
     }
-    List<Csg> cutters = new ArrayList<>();
+    List<EdgeSizes.Treated> out = new ArrayList<>();
     for (EdgeRun run : stretches) {
       double sharpest = Math.PI;
       for (int i = 0; i < run.pieces(); i++) {
         sharpest = Math.min(sharpest, run.angle(i));
       }
       EdgeProfile profile = EdgeProfile.of(plan, sharpest);
-      cutters.add(
+      Csg cutter =
           EdgeCutter.along(run, profile, plan.pointer())
-              .orElseThrow(() -> tooTight(stock.plan(), plan)));
+              .orElseThrow(() -> tooTight(stock.plan(), plan));
+      out.add(new EdgeSizes.Treated(plan, run, cutter));
     }
-    return cutters;
+    return out;
   }
 
   /** Whether a side is as it will be, and not an end left longer to be cut to another part. */
@@ -95,16 +97,16 @@ final class EdgeWork {
     return Refusal.of(
         "edge-too-tight",
         plan.pointer() + "/size",
-        String.format(
-            Locale.ROOT,
-            "an edge of %s turns more tightly than it can be %s at %.2f mm",
-            part.name(),
-            done(plan),
-            plan.size()),
+        "an edge of "
+            + part.name()
+            + " turns more tightly than it can be "
+            + done(plan)
+            + " at "
+            + Refusal.length(plan.size()),
         "a smaller size, or only a stretch of the edge");
   }
 
-  private static String done(EdgePlan plan) {
+  static String done(EdgePlan plan) {
     return switch (plan.shape()) {
       case EASED -> "eased";
       case CHAMFER -> "chamfered";

@@ -7,6 +7,7 @@ import dryfit.document.JointPlan.Shoulder;
 import dryfit.document.JointSizes;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import java.util.List;
 
@@ -90,6 +91,17 @@ final class JointMaker {
             .map(e -> e.out() - 1)
             .orElseThrow(() -> misses(i));
     TenonRoom.check(i, meeting);
+    if (i.plan().through() && throughAll + i.plan().proud() < Tolerances.leastSize()) {
+      throw Refusal.of(
+          "out-of-range",
+          i.plan().pointer() + "/proud",
+          "the tenon goes through "
+              + Refusal.length(throughAll)
+              + " of wood and is "
+              + Refusal.length(-i.plan().proud())
+              + " short of coming out, so nothing is left of it",
+          "let it stop less short");
+    }
     return new JointSite(i, label, tenoned, mortised, meeting, mouth, axes, throughAll, pieces);
   }
 

@@ -33,12 +33,13 @@ final class LoopChecks {
       throw Refusal.of(
           "outline-crosses",
           pointer,
-          String.format(
-              java.util.Locale.ROOT,
-              "an outline of %s crosses or touches itself near (%.2f mm, %.2f mm)",
-              part,
-              at.x,
-              at.y),
+          "an outline of "
+              + part
+              + " crosses or touches itself near ("
+              + Refusal.length(at.x)
+              + ", "
+              + Refusal.length(at.y)
+              + ")",
           "its edge must not meet itself");
     }
   }

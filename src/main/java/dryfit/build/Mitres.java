@@ -18,7 +18,11 @@ import java.util.Set;
 final class Mitres {
   private Mitres() {}
 
-  static List<Made> cut(List<Made> made) {
+  /**
+   * @param refused names of joints that could not be made and are told already: who is mitred with
+   *     one of them stays as it is
+   */
+  static List<Made> cut(List<Made> made, Set<String> refused) {
     List<Made> out = new ArrayList<>(made);
     Set<String> done = new HashSet<>();
     for (int i = 0; i < out.size(); i++) {
@@ -43,7 +47,7 @@ final class Mitres {
           }
         }
       }
-      if (!found) {
+      if (!found && !refused.contains(with)) {
         throw Refusal.of(
             "absent-joint",
             plan.pointer() + "/mitre-with",

@@ -15,6 +15,7 @@ import dryfit.solid.Csg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Cuts a board round the parts that stand up through it. The notch is the other part's own shape
@@ -40,9 +41,13 @@ final class Notches {
         .notch()
         .ifPresent(
             notch ->
-                notch.round().stream()
-                    .flatMap(ref -> keys(ref, board.hand()).stream())
-                    .forEach(key -> tools.add(tool(board, notch, key))));
+                notch
+                    .round()
+                    .forEach(
+                        ref ->
+                            keys(ref, board.hand())
+                                .forEach(
+                                    key -> tool(board, notch, ref, key).ifPresent(tools::add))));
     return tools;
   }
 
@@ -58,7 +63,8 @@ final class Notches {
     return List.of(ref.part() + (hand == Hand.NONE ? board : hand).suffix());
   }
 
-  private Csg tool(Stock board, Notch notch, String key) {
+  /** The notch round one post, carrying the place where that is named; none if it stands clear. */
+  private Optional<Csg> tool(Stock board, Notch notch, PartRef ref, String key) {
     Stock post = placed.get(key);
     Frame face = face(board);
     List<Vec3> wood =
@@ -74,14 +80,9 @@ final class Notches {
           .filter(c -> c.bounds().meets(box))
           .ifPresent(c -> corners.addAll(grown(c, notch)));
     }
-    if (corners.isEmpty()) {
-      throw Refusal.of(
-          "mortise-misses",
-          notch.pointer(),
-          post.name() + post.hand().suffix() + " does not go through " + board.name(),
-          "name only parts that stand in its way");
-    }
-    return Convex.hull(corners).placed(face).asLeaf(notch.pointer());
+    return corners.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Convex.hull(corners).placed(face).asLeaf(ref.pointer()));
   }
 
   private static List<Vec3> grown(Convex cell, Notch notch) {

@@ -12,6 +12,7 @@ import dryfit.solid.Csg;
 import dryfit.solid.Solid;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * One part of the chair as it will be made: shaped, shouldered, with its tenons and mortises.
@@ -42,6 +43,16 @@ public record Part(
 
   public Part {
     bodyCells = List.copyOf(bodyCells);
+  }
+
+  /**
+   * Whether a face of the finished part was made by what stands at a place in the document.
+   *
+   * @param place JSON pointer, as meshes carry it
+   */
+  public boolean isCutBy(String place) {
+    Mesh mesh = solid.mesh();
+    return IntStream.range(0, mesh.faceCount()).anyMatch(f -> mesh.origin(f).equals(place));
   }
 
   /** A part that is not bent. */

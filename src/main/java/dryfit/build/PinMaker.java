@@ -8,6 +8,7 @@ import dryfit.document.PartPlan.PinPlace;
 import dryfit.document.PartPlan.Wedge;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
@@ -166,7 +167,7 @@ final class PinMaker {
     if (plan instanceof Peg peg) {
       double r = peg.diameter() / 2;
       List<Turned.Ring> rings = new ArrayList<>(List.of(new Turned.Ring(0, r)));
-      if (peg.tapered() > 0) {
+      if (peg.tapered() >= Tolerances.leastSize()) {
         if (peg.tapered() >= length) {
           throw Refusal.of(
               "out-of-range",

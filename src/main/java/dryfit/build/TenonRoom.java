@@ -4,7 +4,6 @@ import dryfit.build.JointInstances.Instance;
 import dryfit.document.JointPlan;
 import dryfit.document.JointPlan.Shoulder;
 import dryfit.measure.Tolerances;
-import java.util.Locale;
 
 /**
  * Whether there is wood at the end of a part to make its tenon from: the end reaches the mouth, and
@@ -19,12 +18,11 @@ final class TenonRoom {
       throw Refusal.of(
           "mortise-misses",
           i.plan().pointer(),
-          String.format(
-              Locale.ROOT,
-              "%s ends %.2f mm before it reaches %s",
-              i.tenoned().name(),
-              missing,
-              i.mortised().name()),
+          i.tenoned().name()
+              + " ends "
+              + Refusal.length(missing)
+              + " before it reaches "
+              + i.mortised().name(),
           "draw it at least that much longer");
     }
     JointPlan plan = i.plan();
@@ -52,12 +50,12 @@ final class TenonRoom {
       throw Refusal.of(
           "tenon-too-large",
           plan.pointer() + "/" + key,
-          String.format(
-              Locale.ROOT,
-              "the tenon of \"%s\" is %.2f mm where its part measures %.2f mm",
-              plan.name(),
-              size,
-              whole),
+          "the tenon of \""
+              + plan.name()
+              + "\" is "
+              + Refusal.length(size)
+              + " where its part measures "
+              + Refusal.length(whole),
           "make it smaller");
     }
   }

@@ -84,7 +84,7 @@ final class FitCommand implements Callable<Integer> {
       return screen.refused(refused.problems(), refused.exit(), json);
     }
     Chair built = ((OpenChair.Ready) opened).chair();
-    FitChair fitted = FitChair.of(built);
+    FitChair fitted = FitChair.of(toldIn(built));
     Exit exit = secondOpinion ? asked(built, fitted.exit()) : fitted.exit();
     if (json) {
       screen.print(FitJson.bytes(fitted.report()));
@@ -101,6 +101,13 @@ final class FitCommand implements Callable<Integer> {
         SecondOpinion.of(built, chair.kernel.word(), chair.kernel.other().kernel());
     opinion.text().forEach(screen.err()::println);
     return opinion.exit() == Exit.FITS ? otherwise : opinion.exit();
+  }
+
+  /**
+   * Findings are sentences, so they are made in the unit of the report; JSON has the document's.
+   */
+  private Chair toldIn(Chair built) {
+    return units == null || json ? built : built.toldIn(Design.LengthUnit.of(units));
   }
 
   private void refuseWrongOptions() {

@@ -6,6 +6,7 @@ import dryfit.app.MakeBook;
 import dryfit.app.OpenChair;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
+import dryfit.document.Design;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
 import dryfit.measure.Length;
@@ -82,7 +83,7 @@ final class SheetsCommand implements Callable<Integer> {
     ProgressBar bar = new ProgressBar(screen);
     // Built, fitted, ordered, drawn.
     bar.show(1, 4);
-    FitChair fit = FitChair.of(built);
+    FitChair fit = FitChair.of(units == null ? built : built.toldIn(Design.LengthUnit.of(units)));
     bar.show(2, 4);
     TextStyle usual = TextStyle.of(built.design().unit());
     TextStyle style =

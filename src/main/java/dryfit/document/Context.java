@@ -7,7 +7,7 @@ import dryfit.document.PartPlan.Spot2;
 import dryfit.document.Quantity.Kind;
 import dryfit.measure.Angle;
 import dryfit.measure.Length;
-import dryfit.measure.Length.Unit;
+import dryfit.measure.Tolerances;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -46,21 +46,30 @@ record Context(
   double number(Json node, Kind kind, Bound bound) {
     double value = numbers.number(node, kind);
     if (bound == Bound.POSITIVE && value <= 0) {
-      problems.add(
+      numbers.refuse(
+          node,
           "not-positive",
-          node.at(),
-          node.shown(),
           "above zero",
-          node.shown() + " comes to " + told(value, kind) + ", and this must be above zero");
-    } else if (bound == Bound.NOT_NEGATIVE && value < 0) {
-      problems.add(
+          "comes to " + told(value, kind) + ", and this must be above zero");
+    } else if (bound == Bound.POSITIVE && kind == Kind.LENGTH && value < Tolerances.leastSize()) {
+      numbers.refuse(
+          node,
           "out-of-range",
-          node.at(),
-          node.shown(),
+          "at least " + least(),
+          "is less than " + least() + ", the least size of anything that can be built");
+    } else if (bound == Bound.NOT_NEGATIVE && value < 0) {
+      numbers.refuse(
+          node,
+          "out-of-range",
           "zero or more",
-          node.shown() + " comes to " + told(value, kind) + ", and this cannot be below zero");
+          "comes to " + told(value, kind) + ", and this cannot be below zero");
     }
     return value;
+  }
+
+  private String least() {
+    Length.Unit unit = numbers.printed();
+    return Length.decimal(Tolerances.leastSize(), unit, unit == Length.Unit.IN ? 4 : 2);
   }
 
   private String told(double value, Kind kind) {
@@ -73,8 +82,7 @@ record Context(
 
   /** A length in the unit that the document is written in. */
   String told(double mm) {
-    Unit unit = numbers.unit() == Unit.IN.mm() ? Unit.IN : Unit.MM;
-    return unit == Unit.MM ? Length.decimal(mm, unit, 2) : Length.print(mm, unit, 64);
+    return Length.told(mm, numbers.printed());
   }
 
   double needLength(Fields fields, String key, Bound bound) {
@@ -134,7 +142,15 @@ record Context(
     if (node instanceof Json.Arr array && array.items().size() == size) {
       return array.items();
     }
-    fields.wrongType(node, "a list of " + size + " values");
+    String wanted = "a list of " + size + " values";
+    if (node instanceof Json.Arr array) {
+      int n = array.items().size();
+      String has = n == 0 ? "none" : Integer.toString(n);
+      problems.add(
+          "wrong-type", node.at(), has, wanted, wanted + " is needed here, and this has " + has);
+    } else {
+      fields.wrongType(node, wanted);
+    }
     return List.of();
   }
 }

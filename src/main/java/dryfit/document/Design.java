@@ -119,6 +119,11 @@ public record Design(
       this.printed = printed;
     }
 
+    /** The unit of a document whose lengths are printed in a unit. */
+    public static LengthUnit of(Length.Unit printed) {
+      return printed == Length.Unit.IN ? IN : MM;
+    }
+
     /** The same unit for printing lengths in it. */
     public Length.Unit printed() {
       return printed;

@@ -68,11 +68,14 @@ final class DesignReader {
     if (name.length() > Limits.name()) {
       tooLong(root.node("name").orElseThrow());
     }
-    LengthUnit unit =
-        root.need("unit").flatMap(node -> root.word(node, UNITS)).orElse(LengthUnit.MM);
+    Optional<LengthUnit> known = root.need("unit").flatMap(node -> root.word(node, UNITS));
     String timber =
         root.need("timber").flatMap(node -> root.word(node, Timbers.byName())).orElse("");
     Labels labels = root.wordIfAny("labels", LABELS).orElse(Labels.AS_YOU_FACE_IT);
+    if (known.isEmpty()) {
+      return unread(file, name, labels, variant, timber);
+    }
+    LengthUnit unit = known.get();
     Dimensions.Worked worked =
         Dimensions.read(root.object("dimensions"), unit.printed().mm(), problems);
 
@@ -92,25 +95,48 @@ final class DesignReader {
     List<JointPlan> jointPlans = joints(joints, partPlans, context);
     ListsReader lists = new ListsReader(withDrawnNames(context));
     Variants.check(root);
+    Design design =
+        new Design(
+            file,
+            name,
+            root.text("about", ""),
+            unit,
+            labels,
+            variant,
+            timber,
+            fit,
+            worked.list(),
+            List.copyOf(partPlans.values()),
+            jointPlans,
+            lists.waived(root),
+            lists.measured(root),
+            lists.jigs(root),
+            new LimitsReader(context).read((Json.Obj) root.self(), joints),
+            root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL),
+            new PrintingReader(context).read(root),
+            accuracy(context));
+    worked.numbers().blame().tell(problems);
+    return design;
+  }
+
+  /** Without a unit no number means anything, and whatever is said of one would be noise. */
+  private static Design unread(
+      String file, String name, Labels labels, String variant, String timber) {
     return new Design(
         file,
         name,
-        root.text("about", ""),
-        unit,
+        "",
+        LengthUnit.MM,
         labels,
         variant,
         timber,
-        fit,
-        worked.list(),
-        List.copyOf(partPlans.values()),
-        jointPlans,
-        lists.waived(root),
-        lists.measured(root),
-        lists.jigs(root),
-        new LimitsReader(context).read((Json.Obj) root.self(), joints),
-        root.node("boards").map(new BoardsReader(context)::read).orElse(BoardsPlan.USUAL),
-        new PrintingReader(context).read(root),
-        accuracy(context));
+        USUAL_FIT,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private Design.Accuracy accuracy(Context context) {

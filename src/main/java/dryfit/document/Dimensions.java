@@ -50,7 +50,14 @@ final class Dimensions {
     Dimensions reader = new Dimensions(problems, unit);
     node.ifPresent(reader::takeApart);
     Numbers numbers =
-        new Numbers(problems, unit, reader.worked, new LinkedHashSet<>(reader.entries.keySet()));
+        new Numbers(
+            problems,
+            unit,
+            reader.worked,
+            new LinkedHashSet<>(reader.entries.keySet()),
+            new Blame());
+    reader.entries.forEach(
+        (name, entry) -> numbers.blame().written(name, entry.value(), entry.formula()));
     for (String name : reader.inOrder()) {
       reader.workOut(reader.entries.get(name), numbers);
     }
@@ -164,6 +171,14 @@ final class Dimensions {
           Double.toString(step),
           "above zero",
           "a step is above zero");
+    } else if (to > from && step > to - from + Tolerances.coincident()) {
+      Json at = entry.fields().orElseThrow().need("step").orElseThrow();
+      problems.add(
+          "out-of-range",
+          at.at(),
+          at.shown(),
+          "at most the range",
+          "one step is longer than the whole way from “from” to “to”");
     }
     checkRange(entry, quantity.value(), from, to);
     boolean plain = entry.formula().filter(Dimensions::isPlain).isPresent();

@@ -59,7 +59,7 @@ public final class DocumentReader {
       Problems own = problems.ofVariant();
       Json.Obj merged = new Variants(root, own).apply(variant.getValue());
       new DesignReader(root, merged, own).read(file, variant.getKey());
-      problems.addFromVariant(variant.getKey(), own);
+      problems.addFromVariant(variant.getKey(), own, Variants.removed(variant.getValue()));
     }
   }
 

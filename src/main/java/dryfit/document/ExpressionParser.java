@@ -45,6 +45,7 @@ final class ExpressionParser {
               + " characters; split it over named dimensions");
     }
     String plain = text.replace('−', '-').replace('×', '*');
+    Slips.refuse(plain);
     ExpressionParser parser = new ExpressionParser(MIXED.matcher(plain).replaceFirst("$1 $2"));
     Expression whole = parser.sum();
     parser.skipSpaces();

@@ -82,6 +82,20 @@ final class JointReader {
             .need("into")
             .map(part -> refs.part(joint, part))
             .orElse(new PartRef("", Hand.NONE, node.pointer()));
+    boolean itself =
+        tenon.part().equals(into.part())
+            && (tenon.hand() == into.hand() || into.hand() == Hand.NONE)
+            && context.parts().containsKey(into.part());
+    if (itself) {
+      context
+          .problems()
+          .add(
+              "same-part",
+              joint.node("into").map(Json::at).orElse(node.at()),
+              into.part(),
+              "another part",
+              "a part cannot go into itself");
+    }
     JointSizesReader sizes = new JointSizesReader(context, name, joint);
     return new JointPlan(
         name,

@@ -68,11 +68,28 @@ final class JsonTree {
           "JSON",
           "this is not JSON at column "
               + e.getLocation().getColumnNr()
-              + NotJson.why(line(at.line()), e.getLocation().getColumnNr())
+              + why(e)
                   .map(why -> ": " + why)
                   .orElse(", often a missing comma, quotation mark or bracket just before"));
     }
     return Optional.empty();
+  }
+
+  private Optional<String> why(JacksonException e) {
+    int line = Math.max(1, e.getLocation().getLineNr());
+    int column = e.getLocation().getColumnNr();
+    int stopped = (int) Math.min(text.length(), Math.max(0, e.getLocation().getCharOffset()));
+    for (int at : new int[] {stopped, stopped - 1}) {
+      if (at >= 0) {
+        Optional<String> comma =
+            NotJson.strayComma(
+                text.substring(0, at), text.substring(at, Math.min(text.length(), at + 1)));
+        if (comma.isPresent()) {
+          return comma;
+        }
+      }
+    }
+    return NotJson.why(line(line), column);
   }
 
   private String line(int number) {

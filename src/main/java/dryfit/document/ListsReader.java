@@ -87,13 +87,24 @@ final class ListsReader {
               context.problems(), item, List.of("check", "joint", "part", "because"), "a waiver");
       list.add(
           new Waiver(
-              fields.needWords("check"),
+              check(fields),
               joint(fields),
               part(fields, "part"),
               fields.needWords("because"),
               item.pointer()));
     }
     return list;
+  }
+
+  private String check(Fields fields) {
+    String check = fields.needWords("check");
+    Optional<Json> node = fields.node("check").filter(Json.Text.class::isInstance);
+    if (node.isPresent() && !check.isBlank() && !Checks.ids().contains(check)) {
+      context
+          .problems()
+          .unknown("unknown-word", node.get().at(), check, Checks.ids(), "a check of the fit");
+    }
+    return check;
   }
 
   List<JigPlan> jigs(Fields root) {

@@ -16,6 +16,11 @@ final class NotJson {
 
   private static final Pattern DECIMAL_COMMA = Pattern.compile(":\\s*(-?\\d+),(\\d+)(?![\\d.\"])");
 
+  /** A key that is a word without quotation marks, or with single ones. */
+  private static final Pattern KEY = Pattern.compile("(?<=[{,]|^)\\s*([A-Za-z_'][\\w'-]*)\\s*:");
+
+  private static final String CURLY = "“”„‟«»";
+
   /** Lines of makers are shorter; the patterns take too long on what is not one. */
   private static final int LONGEST = 1000;
 
@@ -31,7 +36,45 @@ final class NotJson {
     if (line.length() > LONGEST) {
       return Optional.empty();
     }
-    return comma(line, column).or(() -> inchMark(line, column)).or(() -> bare(line, column));
+    return comma(line, column)
+        .or(() -> inchMark(line, column))
+        .or(() -> bare(line, column))
+        .or(() -> sign(line, column));
+  }
+
+  /** What the sign says at which the reader stopped. */
+  private static Optional<String> sign(String line, int column) {
+    int at = Math.min(column, line.length()) - 1;
+    // Where the reader stops differs by one with what it met.
+    for (int i = Math.max(0, at - 1); i <= at; i++) {
+      String rest = line.substring(i);
+      if (rest.startsWith("//") || rest.startsWith("/*")) {
+        return Optional.of("JSON has no comments; take it out, or write it as a \"note\"");
+      }
+      if (CURLY.indexOf(line.charAt(i)) >= 0) {
+        return Optional.of(
+            "that quotation mark is curly, as word processors make them; write a straight one: \"");
+      }
+    }
+    Matcher key = KEY.matcher(line);
+    while (key.find()) {
+      if (key.start(1) <= at && at <= key.end(1)) {
+        return Optional.of(
+            "a key stands in quotation marks: \"" + key.group(1).replaceAll("'", "") + "\"");
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Whether a comma stands before the bracket at which the reader stopped, with nothing between.
+   */
+  static Optional<String> strayComma(String before, String at) {
+    boolean closes = at.startsWith("}") || at.startsWith("]");
+    return closes && before.stripTrailing().endsWith(",")
+        ? Optional.of(
+            "there is a comma before “" + at.charAt(0) + "” with nothing after it; take it out")
+        : Optional.empty();
   }
 
   private static Optional<String> bare(String line, int column) {

@@ -1,6 +1,7 @@
 package dryfit.document;
 
 import dryfit.document.Quantity.Kind;
+import dryfit.measure.Length.Unit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,9 +13,20 @@ import java.util.Set;
  * @param unit millimetres of the document's unit
  * @param dimensions those that could be worked out
  * @param known the names of all dimensions
+ * @param blame where faults go that a dimension may be to blame for
  */
-record Numbers(Problems problems, double unit, Map<String, Quantity> dimensions, Set<String> known)
+record Numbers(
+    Problems problems,
+    double unit,
+    Map<String, Quantity> dimensions,
+    Set<String> known,
+    Blame blame)
     implements Expression.Scope {
+
+  /** The document's unit. */
+  Unit printed() {
+    return unit == Unit.IN.mm() ? Unit.IN : Unit.MM;
+  }
 
   @Override
   public Value dimension(String name) {
@@ -30,8 +42,16 @@ record Numbers(Problems problems, double unit, Map<String, Quantity> dimensions,
 
   /** Millimetres, radians or a plain number. */
   double number(Json node, Kind kind) {
+    Expression expression;
     try {
-      Quantity quantity = value(node, this).as(kind, unit);
+      expression = expression(node);
+    } catch (ExpressionFault fault) {
+      report(node, fault, problems);
+      return Double.NaN;
+    }
+    try {
+      Quantity quantity = expression.value(this).as(kind, unit);
+      blame.right(expression);
       if (kind == Kind.LENGTH && Math.abs(quantity.value()) > Limits.longest()) {
         problems.add(
             "out-of-range",
@@ -43,8 +63,27 @@ record Numbers(Problems problems, double unit, Map<String, Quantity> dimensions,
       }
       return quantity.value();
     } catch (ExpressionFault fault) {
-      report(node, fault, problems);
+      tell(node, expression, fault);
       return Double.NaN;
+    }
+  }
+
+  /** A number that came out right but may not be what it is; told of the dimension that it is. */
+  void refuse(Json node, String code, String allowed, String what) {
+    ExpressionFault fault = ExpressionFault.of(code, "it " + what);
+    try {
+      if (blame.keeps(node, expression(node), fault)) {
+        return;
+      }
+    } catch (ExpressionFault unread) {
+      throw new IllegalStateException(unread);
+    }
+    problems.add(code, node.at(), node.shown(), allowed, node.shown() + " " + what);
+  }
+
+  private void tell(Json node, Expression expression, ExpressionFault fault) {
+    if (!fault.code().equals("wrong-unit") || !blame.keeps(node, expression, fault)) {
+      report(node, fault, problems);
     }
   }
 

@@ -129,7 +129,13 @@ final class PlacementReader {
       boolean pair = part.flag("pair", false);
       refs.needHand(pair, first, items.get(0));
       refs.needHand(pair, second, items.get(1));
-      if (first.part().equals(second.part()) && first.hand() == second.hand()) {
+      boolean known = context.parts().containsKey(first.part());
+      boolean ofPair = context.parts().getOrDefault(first.part(), false);
+      boolean handMissing = !pair && ofPair && first.hand() == Hand.NONE;
+      if (known
+          && !handMissing
+          && first.part().equals(second.part())
+          && first.hand() == second.hand()) {
         context
             .problems()
             .add(

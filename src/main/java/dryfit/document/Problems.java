@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -125,15 +127,45 @@ final class Problems {
         quoted(word) + " is not " + what + hint + "; known: " + allowed);
   }
 
-  /** Takes over what a variant adds. */
-  void addFromVariant(String variant, Problems other) {
+  /**
+   * Takes over what a variant adds.
+   *
+   * @param removed parts and joints that the variant takes out, and where; who still names them is
+   *     told there, in one sentence
+   */
+  void addFromVariant(String variant, Problems other, Map<String, Json> removed) {
     String own = Json.pointer("/variants", variant);
+    Map<String, List<Problem>> following = new LinkedHashMap<>();
     for (Problem problem : other.found) {
-      if (!places.contains(problem.code() + problem.pointer())) {
+      boolean follows =
+          List.of("absent-part", "absent-joint").contains(problem.code())
+              && removed.containsKey(problem.found());
+      if (follows) {
+        following.computeIfAbsent(problem.found(), name -> new ArrayList<>()).add(problem);
+      } else if (!places.contains(problem.code() + problem.pointer())) {
         keep(problem.pointer().startsWith(own) ? problem : inVariant(variant, problem));
       }
     }
+    following.forEach((name, all) -> stillNamed(name, removed.get(name), all, variant));
     more += other.more;
+  }
+
+  private void stillNamed(String name, Json out, List<Problem> all, String variant) {
+    int n = all.size();
+    if (n == 1) {
+      keep(inVariant(variant, all.get(0)));
+      return;
+    }
+    add(
+        all.get(0).code(),
+        out.at(),
+        name,
+        "whatever names it taken out or changed too",
+        quoted(name)
+            + " is taken out here, and is still named at "
+            + all.get(0).pointer()
+            + (n == 2 ? " and one more place" : " and " + (n - 1) + " more places")
+            + "; take out or change those too");
   }
 
   private static Problem inVariant(String variant, Problem p) {

@@ -2,6 +2,7 @@ package dryfit.document;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -55,6 +56,23 @@ final class Variants {
       merged.put("dimensions", new Json.Obj(object.at(), dimensions));
     }
     return new Json.Obj(root.at(), merged);
+  }
+
+  /** The parts and joints that a variant takes out, and where it says so. */
+  static Map<String, Json> removed(Json.Obj variant) {
+    Map<String, Json> out = new LinkedHashMap<>();
+    MAKES_NEW
+        .keySet()
+        .forEach(
+            key ->
+                members(variant, key)
+                    .forEach(
+                        (name, node) -> {
+                          if (node instanceof Json.Null) {
+                            out.put(name, node);
+                          }
+                        }));
+    return out;
   }
 
   private void dimension(Map<String, Json> dimensions, String name, Json value) {
@@ -145,10 +163,23 @@ final class Variants {
           "at most " + Limits.variants(),
           "a chair may have at most " + Limits.variants() + " variants");
     }
+    Map<String, String> spelled = new LinkedHashMap<>();
     all.get()
         .members()
         .forEach(
             (name, node) -> {
+              String other = spelled.putIfAbsent(name.strip().toLowerCase(Locale.ROOT), name);
+              if (other != null) {
+                problems.add(
+                    "duplicate-name",
+                    node.at(),
+                    name,
+                    "each name once",
+                    Problems.quoted(name)
+                        + " and "
+                        + Problems.quoted(other)
+                        + " differ only in capitals or spaces; nobody would tell them apart");
+              }
               new Fields(
                   problems,
                   node,

@@ -79,7 +79,7 @@ public final class FitText {
             + count(chair.joints().size(), "joint")
             + " · "
             + design.timber()
-            + " · written in "
+            + " · lengths in "
             + unit);
     line(
         design.labels() == Design.Labels.AS_SEATED

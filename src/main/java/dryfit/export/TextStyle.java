@@ -14,6 +14,7 @@ import java.util.Locale;
  * @param colour whether severities are coloured for a terminal
  */
 public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boolean colour) {
+  private static final double CUBIC_INCH = 25.4 * 25.4 * 25.4; // mm^3
   private static final double SQUARE_INCH = 645.16; // mm^2, from the inch of 25.4 mm exactly
   private static final double SQUARE_CM = 100; // mm^2
 
@@ -82,7 +83,8 @@ public record TextStyle(Length.Unit unit, int denominator, boolean decimals, boo
       case "mm" -> gap(value);
       case "deg" -> number("%.2f", value) + "°";
       case "mm2" -> area(value);
-      case "mm3" -> number("%.0f", value) + " mm³";
+      case "mm3" ->
+          inches() ? number("%.3f", value / CUBIC_INCH) + " in³" : number("%.0f", value) + " mm³";
       default -> number("%.3f", value) + " " + valueUnit;
     };
   }

@@ -3,6 +3,7 @@ package dryfit.fit;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.Design;
 import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Rays;
@@ -84,8 +85,11 @@ final class Assembly {
     return Math.ceil(mm * 10) / 10;
   }
 
+  /** A volume in the document's unit: cubic centimetres or cubic inches. */
   String volume(double mm3) {
-    return String.format(Locale.ROOT, "%.1f cm³", mm3 / 1000);
+    return chair.design().unit() == Design.LengthUnit.IN
+        ? String.format(Locale.ROOT, "%.2f in³", mm3 / Math.pow(Length.Unit.IN.mm(), 3))
+        : String.format(Locale.ROOT, "%.1f cm³", mm3 / 1000);
   }
 
   /**

@@ -27,6 +27,7 @@ public final class DryFit {
           new HoleCheck(),
           new SideRailCheck(),
           new RevealCheck(),
+          new NotchCheck(),
           new MeasuredCheck());
 
   /** The dry fit of a chair; the same chair gives the same report. */

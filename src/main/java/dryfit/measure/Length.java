@@ -80,6 +80,14 @@ public final class Length {
     return shows ? text + " (" + signed(nearest.remainder()) + ")" : text;
   }
 
+  /**
+   * A length as a refusal tells it: to a hundredth of a millimetre, or to the nearest sixty-fourth
+   * of an inch with what that leaves out.
+   */
+  public static String told(double mm, Unit unit) {
+    return unit == Unit.MM ? decimal(mm, unit, 2) : print(mm, unit, 64);
+  }
+
   /** A length with so many decimals: {@code 17.323 in}. */
   public static String decimal(double mm, Unit unit, int decimals) {
     return number(mm / unit.mm(), decimals) + " " + unit.symbol();

@@ -76,6 +76,14 @@ public final class Tolerances {
     return 0.05;
   }
 
+  /**
+   * The least size of anything that is made, mm: a hundredth, thinner than any shaving (common
+   * practice, no source), and a hundred times above where the kernels' grid would show.
+   */
+  public static double leastSize() {
+    return 0.01;
+  }
+
   /** Two directions nearer than this are parallel: 1 micrometre over 10 metres. */
   public static double parallel() {
     return 1e-7;

@@ -299,7 +299,10 @@ public record Steps(int part, List<Step> steps) {
       cuts()
           .notch()
           .ifPresent(
-              n -> n.round().forEach(r -> sized(Step.Kind.NOTCH, r.part(), n.gap(), n.across())));
+              n ->
+                  n.round().stream()
+                      .filter(r -> part.isCutBy(r.pointer()))
+                      .forEach(r -> sized(Step.Kind.NOTCH, r.part(), n.gap(), n.across())));
       if (plan instanceof PartPlan.Seat seat) {
         seat.hollow().ifPresent(h -> sized(Step.Kind.HOLLOW, "", h.deep()));
       }

@@ -79,11 +79,11 @@ class DraftTest {
   @Test
   void aWaiverIsAddedBehindTheOthersOrAsTheFirst() {
     draft.waive("parts-collide", "", "post-left", "it is \\ meant");
-    draft.waive("wall-thin", "", "", "tried it");
+    draft.waive("thin-wall", "", "", "tried it");
     assertThat(draft.now().text())
         .contains(
             "\"waived\": [ { \"check\": \"parts-collide\", \"part\": \"post-left\", \"because\": \"it is"
-                + " \\\\ meant\" }, { \"check\": \"wall-thin\", \"because\": \"tried it\" } ]");
+                + " \\\\ meant\" }, { \"check\": \"thin-wall\", \"because\": \"tried it\" } ]");
     assertThat(draft.now().document().orElseThrow().has("/waived/1")).isTrue();
   }
 
@@ -96,7 +96,7 @@ class DraftTest {
             () -> draft.choose("low"),
             () -> draft.addVariant("wide", ""),
             () -> draft.dimensionHere("width", "380"),
-            () -> draft.waive("wall-thin", "", "", "tried it"),
+            () -> draft.waive("thin-wall", "", "", "tried it"),
             () -> draft.text("write", "{ unsound"),
             () -> draft.text("write", Benches.TEXT));
     texts.add(draft.now().variant() + draft.now().text());

@@ -205,6 +205,18 @@ class EdgeWorkTest {
     assertThat(joint.mouth().normal().y()).isCloseTo(-Math.sqrt(0.5), within(1e-4));
   }
 
+  @Test
+  void chamfersThatJustMeetAreMade() {
+    String edges = "{ \"between\": \"all long\", \"shape\": \"chamfer\", \"size\": 20 }";
+    // Half of a square of 40 is left.
+    assertThat(right(leg(edges), "leg").solid().mesh().bounds().size().y()).isGreaterThan(39);
+    // What eases an edge that is rounded as well is no reason to refuse it.
+    String twice =
+        "{ \"between\": \"all long\", \"shape\": \"eased\", \"size\": 1 },"
+            + " { \"between\": [\"front\", \"right\"], \"shape\": \"round-over\", \"size\": 10 }";
+    assertThat(right(leg(twice), "leg").bodyCells()).isNotEmpty();
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

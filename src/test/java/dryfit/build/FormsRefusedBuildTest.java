@@ -28,12 +28,14 @@ class FormsRefusedBuildTest {
         "'form': 'seat', 'at': [0, 0, 400], 'thickness': 30, 'outline': { 'circle': 300 }, 'hollow': { 'deep': 9, 'inset': 20, 'deepest': [0, 140] } | outline-crosses | /hollow",
         // More inset than there is.
         "'form': 'seat', 'at': [0, 0, 400], 'thickness': 30, 'outline': { 'circle': 300 }, 'hollow': { 'deep': 9, 'inset': 160 } | out-of-range | /hollow/inset",
-        // A post that ends below the seat.
-        "'form': 'seat', 'at': [0, 0, 500], 'thickness': 30, 'outline': { 'circle': 300 }, 'notch-round': ['front-leg'] | mortise-misses | /notch-round",
+        // A disc of 15 mm radius under a leg 40 square: its notch takes all of it.
+        "'form': 'seat', 'at': [180, 20, 390], 'thickness': 30, 'outline': { 'circle': 30 }, 'notch-round': ['front-leg'] | nothing-left | /notch-round/0",
         // Rails on either side of the chair make no corner.
         "'form': 'corner-block', 'in-corner': ['side-rail right', 'side-rail left'], 'along': 50, 'high': 30, 'top': 370 | no-corner | /in-corner",
         // Above the rails.
         "'form': 'corner-block', 'pair': true, 'in-corner': ['front-rail', 'side-rail'], 'along': 50, 'high': 30, 'top': 470 | mortise-misses | /top",
+        // 40 tan 88 is 1145: far beyond a rail of 240.
+        "'form': 'corner-block', 'pair': true, 'in-corner': ['front-rail', 'side-rail'], 'along': 40, 'angle': '88 deg', 'high': 30, 'top': 370 | out-of-range | /angle",
         // At 90 degrees it runs beside the second rail for ever.
         "'form': 'corner-block', 'pair': true, 'in-corner': ['front-rail', 'side-rail'], 'along': 50, 'angle': '90 deg', 'high': 30, 'top': 370 | out-of-range | /angle",
         // Two joints of one name and no word which.
@@ -46,6 +48,9 @@ class FormsRefusedBuildTest {
         "'form': 'turned', 'diameter': 20, 'from': [0, 100, 0], 'to': [0, 100, 90], 'details': [ { 'cove': { 'at': 30, 'wide': 30, 'deep': 10 } } ] | out-of-range | /details/0/cove/deep",
         // It stops short of the floor.
         "'form': 'sawn', 'stands-at': [0, 100, 10], 'thickness': 20, 'side': [[0, 0], [30, 0], [30, 300], [0, 300]], 'foot': 'floor' | no-foot | /foot",
+        // Two chamfers of 16 do not both find room on a face of 30, nor one of 31.
+        "'form': 'straight', 'section': [30, 60], 'from': [0, 100, 0], 'to': [0, 100, 300], 'edges': [ { 'between': 'all long', 'shape': 'chamfer', 'size': 16 } ] | edge-too-large | /edges/0/size",
+        "'form': 'straight', 'section': [30, 60], 'from': [0, 100, 0], 'to': [0, 100, 300], 'edges': [ { 'between': ['front', 'right'], 'shape': 'chamfer', 'size': 31 } ] | edge-too-large | /edges/0/size",
         "'form': 'straight', 'section': [30, 30], 'from': [0, 100, 0], 'to': [0, 300, 10], 'foot': 'floor' | conflict | /foot",
         "'form': 'straight', 'section': [30, 30], 'from': [0, 100, 0], 'to': [0, 100, 300], 'foot': { 'ease': 15 } | out-of-range | /foot/ease",
         "'form': 'straight', 'section': [30, 30], 'from': [0, 100, 90], 'to': [90, 100, 90], 'rebate': { 'edge': ['top', 'bottom'], 'wide': 5, 'deep': 5 } | wrong-kind | /rebate/edge",

@@ -7,6 +7,7 @@ import static dryfit.build.Sketch.problems;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfit.document.Problem;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the reader cannot know and the builder must say, each with its place in the document. */
@@ -180,6 +181,45 @@ class RefusedBuildTest {
             + " }");
   }
 
+  /** A leg that is refused is told once, not again where tenons would have met in it. */
+  @Test
+  void aMitreWithAJointIntoARefusedPart() {
+    String legs =
+        SQUARE_LEGS.replaceFirst(
+            "\\[180, 20, 400\\]",
+            "[180, 20, 400], \"edges\": [ { \"between\": [\"front\", \"back\"],"
+                + " \"shape\": \"chamfer\", \"size\": 3 } ]");
+    refused(
+        "absent-edge",
+        "/parts/front-leg/edges/0/between",
+        legs + "," + FRONT_RAIL + "," + SIDE_RAIL,
+        "\"front\": { \"tenon\": \"side-rail back\", \"into\": \"back-leg\", "
+            + RAIL_TENON
+            + ", \"mitre-with\": \"side\" },"
+            + "\"side\": { \"tenon\": \"front-rail both\", \"into\": \"front-leg\", "
+            + RAIL_TENON
+            + " }");
+  }
+
+  /** One line a kind of refusal that tells lengths: an inch document hears of inches only. */
+  @Test
+  void lengthsAreToldInTheDocumentsUnit() {
+    String crossing =
+        """
+        "board": { "form": "panel", "thickness": 0.5, "plane": "plan", "at": [0, 0, 4],
+          "outline": [ [0, 0], [10, 10], [10, 0], [0, 10] ] },
+        "rail": { "form": "bent", "section": [2, 1], "from": [-9, 0, 9], "to": [9, 0, 9],
+          "rise": 40, "toward": "back" },
+        "leg": { "form": "straight", "section": [1.5, 1.5], "from": [0, 9, 0], "to": [0, 9, 9],
+          "edges": [ { "between": "all long", "shape": "chamfer", "size": 1 } ] }""";
+    String text = Sketch.text(crossing, "").replace("\"unit\": \"mm\"", "\"unit\": \"in\"");
+    List<Problem> problems = Sketch.problems(text);
+    assertThat(problems).hasSizeGreaterThan(1);
+    assertThat(problems)
+        .allSatisfy(p -> assertThat(p.message()).contains(" in").doesNotContain(" mm"));
+    assertThat(problems).anySatisfy(p -> assertThat(p.message()).contains("(5 in, 5 in)"));
+  }
+
   @Test
   void everyFaultIsToldAtOnce() {
     assertThat(
@@ -204,6 +244,17 @@ class RefusedBuildTest {
         """
         "it": { "tenon": "front-rail right", "into": "front-leg right", "thickness": 8,
           "width": 40, "through": true, "wedges": { "deep": 40, "angle": "4 deg" } }""");
+  }
+
+  @Test
+  void aTenonThatStopsFurtherShortThanItIsLong() {
+    refused(
+        "out-of-range",
+        "/joints/it/proud",
+        SQUARE_LEGS + "," + FRONT_RAIL,
+        """
+        "it": { "tenon": "front-rail right", "into": "front-leg right", "thickness": 8,
+          "width": 40, "through": true, "proud": -40 }""");
   }
 
   private static final String APART =

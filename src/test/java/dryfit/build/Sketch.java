@@ -76,14 +76,23 @@ final class Sketch {
 
   /** The problems of a frame that the document's reader accepts and the builder must refuse. */
   static List<Problem> problems(String parts, String joints) {
-    if (build(parts, joints, KERNEL) instanceof Reading.Refused<Chair> refused) {
+    return problems(text(parts, joints));
+  }
+
+  /** The same of a whole text. */
+  static List<Problem> problems(String text) {
+    if (build(text, KERNEL) instanceof Reading.Refused<Chair> refused) {
       return refused.problems();
     }
     throw new AssertionError("it was built");
   }
 
   private static Reading<Chair> build(String parts, String joints, Kernel kernel) {
-    Reading<Document> read = DocumentReader.read("sketch.json", text(parts, joints));
+    return build(text(parts, joints), kernel);
+  }
+
+  private static Reading<Chair> build(String text, Kernel kernel) {
+    Reading<Document> read = DocumentReader.read("sketch.json", text);
     if (read instanceof Reading.Refused<Document> refused) {
       throw new AssertionError(refused.problems().toString());
     }

@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -143,6 +144,15 @@ class MainTest {
   void lengthsComeInTheUnitAskedFor() {
     // 6.9 mm of wall is 0.2717 in: 17/64 = 0.2656 with 0.006 over, 1/4 with 0.022 over.
     assertThat(Said.by("fit", STOOL).out()).contains("wall      6.9 mm");
+    // Findings are told in the unit that is asked for, volumes too.
+    String[] notched = {"fit", "models/orchard-side-chair.json", "--variant", "tight notch"};
+    String inches = Said.by(notched).out();
+    assertThat(inches).contains(" in³").doesNotContain("cm³").doesNotContain(" mm");
+    String[] metric = Arrays.copyOf(notched, 6);
+    metric[4] = "--units";
+    metric[5] = "mm";
+    String mm = Said.by(metric).out();
+    assertThat(mm).contains(" cm³").doesNotContain(" in³").doesNotContainPattern("\\d/\\d+ in\\b");
     assertThat(Said.by("fit", STOOL, "--units", "in").out()).contains("17/64 in (+0.006)");
     assertThat(Said.by("fit", STOOL, "--units", "in", "--fractions", "16").out())
         .contains("1/4 in (+0.022)");

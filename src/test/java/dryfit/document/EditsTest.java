@@ -19,11 +19,11 @@ class EditsTest {
   }
 
   private static String waived(String tail) {
-    return text(Edits.waiver(Samples.document(HEAD + tail), "wall-thin", "", "post", "tried it"));
+    return text(Edits.waiver(Samples.document(HEAD + tail), "thin-wall", "", "post", "tried it"));
   }
 
   private static final String WAIVER =
-      "{ \"check\": \"wall-thin\", \"part\": \"post\", \"because\": \"tried it\" }";
+      "{ \"check\": \"thin-wall\", \"part\": \"post\", \"because\": \"tried it\" }";
 
   @Test
   void theFirstOfItsKindIsSpacedAsWhatIsThere() {
@@ -36,7 +36,7 @@ class EditsTest {
   @ParameterizedTest
   @ValueSource(strings = {"\n", "\r\n"})
   void anotherIsSpacedAsTheOthers(String line) {
-    String one = "{ \"check\": \"wall-thin\", \"because\": \"a\" }";
+    String one = "{ \"check\": \"thin-wall\", \"because\": \"a\" }";
     String indent = line + "    ";
     String before = ", \"waived\": [" + indent + one;
     assertThat(waived(before + line + "  ] }"))
@@ -67,9 +67,9 @@ class EditsTest {
   @Test
   void aWaiverThatSaysNothingAndAVariantThatIsThereAlreadyAreRefused() {
     Document document = Samples.document(HEAD + ", \"variants\": { \"a\": {} } }");
-    assertThat(Edits.waiver(document, "wall-thin", "", "", " "))
+    assertThat(Edits.waiver(document, "thin-wall", "", "", " "))
         .isInstanceOf(Reading.Refused.class);
-    assertThat(Edits.waiver(document, "wall-thin", "no such joint", "", "why"))
+    assertThat(Edits.waiver(document, "thin-wall", "no such joint", "", "why"))
         .isInstanceOf(Reading.Refused.class);
     assertThat(Edits.variant(document, "a", "")).isInstanceOf(Reading.Refused.class);
     assertThat(Edits.variant(document, Design.AS_DRAWN, "")).isInstanceOf(Reading.Refused.class);
@@ -90,7 +90,7 @@ class EditsTest {
     String because = "\u00e4 \"q\" \\ / \n \t \u0001 \u001f \ud83e\ude91";
     Document document = Samples.document(HEAD + " }");
     Document edited =
-        ((Reading.Accepted<Document>) Edits.waiver(document, "wall-thin", "", "", because)).value();
+        ((Reading.Accepted<Document>) Edits.waiver(document, "thin-wall", "", "", because)).value();
     Design design = ((Reading.Accepted<Design>) edited.design(Design.AS_DRAWN)).value();
     assertThat(design.waived().get(0).because()).isEqualTo(because);
   }

@@ -28,7 +28,7 @@ class ExpressionTest {
 
   private static Value value(String text, double unit) {
     Numbers numbers =
-        new Numbers(new Problems("chair.json"), unit, DIMENSIONS, DIMENSIONS.keySet());
+        new Numbers(new Problems("chair.json"), unit, DIMENSIONS, DIMENSIONS.keySet(), new Blame());
     return ExpressionParser.parse(text).value(numbers);
   }
 

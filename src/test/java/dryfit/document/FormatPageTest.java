@@ -101,6 +101,19 @@ class FormatPageTest {
               .toList();
       assertThat(checks).hasSizeGreaterThan(20);
       assertThat(checks).allSatisfy(found -> assertThat(page).contains("`" + found + "`"));
+      // Every id that can be found can be waived, and no other is taken for one.
+      assertThat(Checks.ids()).doesNotHaveDuplicates().containsAll(checks);
+      String fit = allOf("src/main/java/dryfit/fit");
+      assertThat(Checks.ids()).allSatisfy(id -> assertThat(fit).contains("\"" + id + "\""));
+    }
+  }
+
+  private static String allOf(String folder) throws IOException {
+    try (Stream<Path> sources = Files.list(Path.of(folder))) {
+      return sources
+          .filter(Files::isRegularFile)
+          .flatMap(FormatPageTest::text)
+          .collect(java.util.stream.Collectors.joining());
     }
   }
 

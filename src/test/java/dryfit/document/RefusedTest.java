@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * One test for each way a document is refused. Each takes the same sound stool, spoils one thing,
@@ -48,7 +50,7 @@ class RefusedTest {
           "high": { "seatTop": 470 }
         },
         "measured": [ { "part": "rail", "what": "width", "value": 61.5, "on": "2026-03-02" } ],
-        "waived": [ { "check": "tenon-length", "joint": "rail to post", "because": "the shelf helps" } ],
+        "waived": [ { "check": "tenon-short", "joint": "rail to post", "because": "the shelf helps" } ],
         "jigs": [ { "kind": "spacer", "from": "rail top", "to": "shelf" } ]
       }
       """;
@@ -397,6 +399,116 @@ class RefusedTest {
   @Test
   void aLengthAddedToAnAngle() {
     only(spoiled("leg + 20", "leg + lean"), "wrong-unit", "/dimensions/railWidth", 12);
+  }
+
+  /** A dimension that is wrong for every place that uses it is told once, at its own place. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "-1      | not-positive   | it comes to −1.00 mm",
+        "0       | not-positive   | above zero; it is used at /parts/post/section/0 and one more place.",
+        "1e-9    | out-of-range   | it is less than 0.01 mm",
+        "'4 deg' | wrong-unit     | /parts/post/section/0 and 2 more places.",
+        "'1:8'   | wrong-unit     | and this is an angle",
+        "'1.3/4' | bad-expression | write 1 3/4, or 1.3 / 4",
+        "'1.5/2' | bad-expression | write 1.5 / 2",
+        "'1-3/4-1/2' | bad-expression | write 1 3/4, or 1 - 3/4 with spaces"
+      },
+      quoteCharacter = '$')
+  void aDimensionToBlameForManySizes(String leg, String code, String told) {
+    List<Problem> problems =
+        Samples.problems(
+            STOOL
+                .replace("\"leg\": 42", "\"leg\": " + leg.replace('\'', '"'))
+                .replace("leg + 20", "leg * 0 + 60"));
+    assertThat(problems)
+        .extracting(Problem::code, Problem::pointer)
+        .contains(org.assertj.core.groups.Tuple.tuple(code, "/dimensions/leg"));
+    assertThat(problems).noneMatch(p -> p.pointer().startsWith("/parts"));
+    assertThat(problems).anySatisfy(p -> assertThat(p.message()).contains(told));
+  }
+
+  @Test
+  void divisionsAndSizesThatCannotBeMistaken() {
+    for (String sound : List.of("84 / 2", "84.0 / 2", "1-3/4 in", "40 1/2", "50 - 1/2", "45-1/2")) {
+      Samples.document(STOOL.replace("\"leg\": 42", "\"leg\": \"" + sound + "\""));
+    }
+  }
+
+  @Test
+  void nothingIsSaidOfNumbersWithoutAUnit() {
+    Problem problem =
+        only(
+            spoiled("\"unit\": \"mm\"", "\"unit\": \"cm\"").stream().toList(),
+            "unknown-word",
+            "/unit",
+            4);
+    nearest(problem, "mm");
+    only(
+        Samples.problems(
+            STOOL.replace("\"unit\": \"mm\"", "\"unit\": \"cm\"").replace("42", "\"no\"")),
+        "unknown-word",
+        "/unit",
+        4);
+  }
+
+  @Test
+  void aPartThatGoesIntoItself() {
+    Problem problem =
+        only(
+            spoiled("\"rail both\", \"into\": \"post\"", "\"rail both\", \"into\": \"rail\""),
+            "same-part",
+            "/joints/rail to post/into",
+            26);
+    assertThat(problem.message()).endsWith("a part cannot go into itself.");
+  }
+
+  @Test
+  void aPairNamedTwiceWithoutAHandIsNotTakenForOnePart() {
+    assertThat(spoiled("[\"post right\", \"post left\"]", "[\"post\", \"post\"]"))
+        .extracting(Problem::code)
+        .containsExactly("which-hand", "which-hand");
+  }
+
+  @Test
+  void howManyValuesAListHas() {
+    assertThat(spoiled("[\"railWidth\", 22]", "[22]").get(0).message())
+        .endsWith("a list of 2 values is needed here, and this has 1.");
+    assertThat(spoiled("[\"railWidth\", 22]", "[]").get(0).message()).endsWith("this has none.");
+  }
+
+  @Test
+  void aVariantThatTakesOutWhatIsStillNamed() {
+    Problem problem =
+        only(
+            spoiled("{ \"seatTop\": 470 }", "{ \"parts\": { \"post\": null } }"),
+            "absent-part",
+            "/variants/high/parts/post",
+            32);
+    assertThat(problem.message()).contains("/parts/rail/between/0 and 2 more places");
+  }
+
+  @Test
+  void variantsThatDifferOnlyInCapitals() {
+    only(
+        spoiled("\"high\": { \"seatTop\": 470 }", "\"high\": {}, \"High\": {}"),
+        "duplicate-name",
+        "/variants/High",
+        32);
+  }
+
+  @Test
+  void aStepLongerThanTheRange() {
+    only(spoiled("\"step\": 5", "\"step\": 101"), "out-of-range", "/dimensions/seatTop/step", 9);
+    Samples.document(STOOL.replace("\"step\": 5", "\"step\": 100"));
+  }
+
+  @Test
+  void aCheckThatIsMisspelt() {
+    nearest(
+        only(spoiled("\"tenon-short\"", "\"tenon-shrt\""), "unknown-word", "/waived/0/check", 35),
+        "tenon-short");
   }
 
   @Test

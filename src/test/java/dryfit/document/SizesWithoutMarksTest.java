@@ -46,4 +46,26 @@ class SizesWithoutMarksTest {
     assertThat(problems.get(0).message())
         .endsWith("often a missing comma, quotation mark or bracket just before.");
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '$',
+      value = {
+        "{ \"name\": \"x\", }    | comma before “}”",
+        "{ \"parts\": [1, 2,~ ] } | comma before “]”",
+        "{ name: \"x\" }          | a key stands in quotation marks: \"name\"",
+        "{ \"a\": 1, b-c: 2 }     | a key stands in quotation marks: \"b-c\"",
+        "{ 'name': 1 }            | a key stands in quotation marks: \"name\"",
+        "// mine~{ }             | JSON has no comments",
+        "{ \"a\": 1, /* no */ }   | JSON has no comments",
+        "{ “name”: 1 }            | curly",
+        "{ \"name\": “x” }         | curly"
+      })
+  void saysWhichSlipItIs(String text, String told) {
+    List<Problem> problems = Samples.problems(text.replace('~', '\n'));
+    assertThat(problems).hasSize(1);
+    assertThat(problems.get(0).code()).isEqualTo("not-json");
+    assertThat(problems.get(0).message()).contains(told);
+  }
 }
