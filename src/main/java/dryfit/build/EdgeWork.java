@@ -39,7 +39,7 @@ final class EdgeWork {
       cutters.addAll(cutters(stock, rings, mesh, plan));
     }
     Csg shape = stock.shape().minus(cutters);
-    return stock.shaped(shape, Cells.of(shape));
+    return stock.treated(shape, Cells.of(shape));
   }
 
   private static List<Csg> cutters(Stock stock, List<Ring> rings, Mesh mesh, EdgePlan plan) {
