@@ -17,7 +17,9 @@ public final class EasedArm {
             "plan": { "inside": [ [0, -0.5], [1, -0.5], {"curve-through": [ [5, -0.75], [10, -1.25], [12.5, -1] ] } ],
                       "outside": [ [0, 0.5], [1, 0.5], {"curve-through": [ [5, 0.9], [10, 1.4], [12.5, 1] ] } ] },
             "edges": [ { "between": ["top", "outside"], "shape": "eased", "size": "1/8 in", "leave-ends": 1 } ] } },
-        "joints": { "arm to post": { "tenon": "arm back", "into": "post", "kind": "round-tenon", "diameter": "5/8 in", "length": "3/4 in", "shoulder": "scribed" } } }""";
+        "joints": {
+          "stump to arm": { "tenon": "stump top", "into": "arm", "kind": "round-tenon", "diameter": "5/8 in", "length": "5/8 in" },
+          "arm to post": { "tenon": "arm back", "into": "post", "kind": "round-tenon", "diameter": "5/8 in", "length": "3/4 in", "shoulder": "scribed" } } }""";
 
   private EasedArm() {}
 }
