@@ -47,6 +47,9 @@ public final class ChairBuilder {
   private final List<Problem> problems = new ArrayList<>();
   private final StockMaker stocks;
 
+  /** Bodies before their edges are treated, of the parts that have any treated. */
+  private final Map<String, Csg> sawn = new LinkedHashMap<>();
+
   private ChairBuilder(Design design, Shelf shelf) {
     this.design = design;
     this.shelf = shelf;
@@ -199,8 +202,8 @@ public final class ChairBuilder {
 
   // ---- bodies ----
 
-  /** A body, or why there is none. */
-  private record Tried(String key, Csg body, Refusal refusal) {}
+  /** A body, the same before its edges are treated, or why there is none. */
+  private record Tried(String key, Csg body, Csg sawn, Refusal refusal) {}
 
   private Map<String, Csg> bodies(
       Map<String, Stock> placed, Map<String, Integer> indices, List<Made> joints) {
@@ -210,14 +213,19 @@ public final class ChairBuilder {
                 key -> {
                   try {
                     Stock stock = placed.get(key);
-                    Csg body = shelf.canonical(body(stock, indices.get(key), joints));
+                    int index = indices.get(key);
+                    Csg body = shelf.canonical(body(stock.shape(), stock, index, joints));
                     NothingLeft.refuseBody(
                         stock.name(),
                         stock.plan().common().pointer(),
                         joinery.cells(body, stock.hand()));
-                    return new Tried(key, body, null);
+                    if (stock.plan().common().edges().isEmpty()) {
+                      return new Tried(key, body, body, null);
+                    }
+                    Csg before = shelf.canonical(body(stock.sawn(), stock, index, joints));
+                    return new Tried(key, body, before, null);
                   } catch (Refusal refusal) {
-                    return new Tried(key, null, refusal);
+                    return new Tried(key, null, null, refusal);
                   }
                 })
             .toList();
@@ -225,6 +233,9 @@ public final class ChairBuilder {
     for (Tried t : tried) {
       if (t.refusal() == null) {
         bodies.put(t.key(), t.body());
+        if (!placed.get(t.key()).plan().common().edges().isEmpty()) {
+          sawn.put(t.key(), t.sawn());
+        }
       } else {
         refuse(t.refusal());
       }
@@ -232,8 +243,9 @@ public final class ChairBuilder {
     return bodies;
   }
 
-  private Csg body(Stock stock, int index, List<Made> joints) {
-    Csg shape = stock.shape();
+  /** A part's stock or, before its edges are treated, its sawn shape, with its ends and tenons. */
+  private Csg body(Csg from, Stock stock, int index, List<Made> joints) {
+    Csg shape = from;
     String origin = stock.plan().common().pointer();
     List<Csg> tenons = new ArrayList<>();
     boolean startDone = false;
@@ -445,12 +457,14 @@ public final class ChairBuilder {
     }
     return IntStream.range(0, order.size())
         .parallel()
-        .mapToObj(i -> part(placed.get(order.get(i)), work.get(i), solids.get(i)))
+        .mapToObj(i -> part(order.get(i), placed.get(order.get(i)), work.get(i), solids.get(i)))
         .toList();
   }
 
-  private Part part(Stock stock, Joinery.Work work, Solid solid) {
+  private Part part(String key, Stock stock, Joinery.Work work, Solid solid) {
     List<Convex> bodyCells = joinery.cells(work.body(), stock.hand());
+    List<Convex> sawnCells =
+        sawn.containsKey(key) ? joinery.cells(sawn.get(key), stock.hand()) : bodyCells;
     PartCuts.Oversize oversize = stock.plan().common().cuts().oversize();
     return new Part(
         stock.plan(),
@@ -459,11 +473,12 @@ public final class ChairBuilder {
         stock.frame(),
         work.body(),
         bodyCells,
+        sawnCells,
         solid,
         stock
             .bent()
-            .map(e -> e.blank(bodyCells, oversize))
-            .orElseGet(() -> Part.Blank.around(bodyCells, oversize)),
+            .map(e -> e.blank(sawnCells, oversize))
+            .orElseGet(() -> Part.Blank.around(sawnCells, oversize)),
         stock.grain(),
         stock.bent().map(BentEnds::bend));
   }

@@ -39,7 +39,7 @@ final class EdgeWork {
     }
     EdgeSizes.check(stock, treated);
     Csg shape = stock.shape().minus(treated.stream().map(EdgeSizes.Treated::cutter).toList());
-    return stock.shaped(shape, Cells.of(shape));
+    return stock.treated(shape, Cells.of(shape));
   }
 
   private static List<EdgeSizes.Treated> treated(

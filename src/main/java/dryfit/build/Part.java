@@ -24,6 +24,8 @@ import java.util.stream.IntStream;
  * @param frame places the part's own frame (x length, y width, z thickness) in the chair
  * @param body the shape before any mortise is cut, tenons included, as made, own frame
  * @param bodyCells cells of {@code body}, own frame
+ * @param sawnCells the same as it is sawn, before its edges are treated: what outlines and blanks
+ *     are taken from
  * @param solid the finished part, own frame
  * @param blank the squared piece it is made from
  * @param grain unit direction of the grain, own frame; of a bent part at its middle
@@ -36,6 +38,7 @@ public record Part(
     Frame frame,
     Csg body,
     List<Convex> bodyCells,
+    List<Convex> sawnCells,
     Solid solid,
     Blank blank,
     Vec3 grain,
@@ -43,6 +46,7 @@ public record Part(
 
   public Part {
     bodyCells = List.copyOf(bodyCells);
+    sawnCells = List.copyOf(sawnCells);
   }
 
   /**
@@ -55,7 +59,7 @@ public record Part(
     return IntStream.range(0, mesh.faceCount()).anyMatch(f -> mesh.origin(f).equals(place));
   }
 
-  /** A part that is not bent. */
+  /** A part that is not bent and has no edges treated. */
   public Part(
       PartPlan plan,
       Hand hand,
@@ -66,7 +70,18 @@ public record Part(
       Solid solid,
       Blank blank,
       Vec3 grain) {
-    this(plan, hand, label, frame, body, bodyCells, solid, blank, grain, Optional.empty());
+    this(
+        plan,
+        hand,
+        label,
+        frame,
+        body,
+        bodyCells,
+        bodyCells,
+        solid,
+        blank,
+        grain,
+        Optional.empty());
   }
 
   /**

@@ -16,6 +16,7 @@ import java.util.Optional;
  *
  * @param frame own frame: x length, y width, z thickness
  * @param shape in the own frame
+ * @param sawn the same before its edges are treated
  * @param cells of the shape, own frame
  * @param start x of the start in the own frame, where it is or is expected to be cut
  * @param end x of the end in the own frame
@@ -30,6 +31,7 @@ record Stock(
     Hand hand,
     Frame frame,
     Csg shape,
+    Csg sawn,
     List<Convex> cells,
     double start,
     double end,
@@ -55,6 +57,7 @@ record Stock(
         plan,
         hand,
         frame,
+        shape,
         shape,
         cells,
         start,
@@ -196,13 +199,13 @@ record Stock(
 
   Stock withGrain(Vec3 direction) {
     return new Stock(
-        plan, hand, frame, shape, cells, start, end, outside, direction, lies, butted, bent);
+        plan, hand, frame, shape, sawn, cells, start, end, outside, direction, lies, butted, bent);
   }
 
-  /** The same place, otherwise shaped. */
-  Stock shaped(Csg other, List<Convex> otherCells) {
+  /** The same with its edges treated. */
+  Stock treated(Csg other, List<Convex> otherCells) {
     return new Stock(
-        plan, hand, frame, other, otherCells, start, end, outside, grain, lies, butted, bent);
+        plan, hand, frame, other, sawn, otherCells, start, end, outside, grain, lies, butted, bent);
   }
 
   Stock bent(BentEnds ends) {
@@ -211,6 +214,7 @@ record Stock(
         hand,
         frame,
         shape,
+        sawn,
         cells,
         start,
         end,
@@ -228,6 +232,7 @@ record Stock(
         hand.other(),
         frame.mirrored(),
         Shapes.mirroredZ(shape),
+        Shapes.mirroredZ(sawn),
         cells.stream().map(Convex::mirroredZ).toList(),
         start,
         end,

@@ -51,12 +51,29 @@ final class Labels {
   List<Ink> ink() {
     List<Ink> out = new ArrayList<>();
     for (Placed p : placed()) {
-      Vec2 at = p.label.at();
-      double x = Math.max(p.from, Math.min(p.to, at.x()));
-      boolean above = p.y > high;
-      Vec2 end = new Vec2(x, above ? p.y - 0.8 : p.y + type * 0.9);
-      out.add(Line.of(at, end, 0.1, Colour.GREY));
+      out.add(Line.of(p.label.at(), end(p), 0.1, Colour.GREY));
       out.add(new Words(new Vec2(p.from, p.y), p.label.text(), type, Align.LEFT));
+    }
+    return out;
+  }
+
+  /** Where the line of some words ends. */
+  private Vec2 end(Placed p) {
+    double x = Math.max(p.from, Math.min(p.to, p.label.at().x()));
+    return new Vec2(x, p.y > high ? p.y - 0.8 : p.y + type * 0.9);
+  }
+
+  /** What the lines take: lower left and upper right corners, half a millimetre of room. */
+  List<Vec2[]> lines() {
+    List<Vec2[]> out = new ArrayList<>();
+    for (Placed p : placed()) {
+      Vec2 a = p.label.at();
+      Vec2 b = end(p);
+      out.add(
+          new Vec2[] {
+            new Vec2(Math.min(a.x(), b.x()) - 0.5, Math.min(a.y(), b.y()) - 0.5),
+            new Vec2(Math.max(a.x(), b.x()) + 0.5, Math.max(a.y(), b.y()) + 0.5)
+          });
     }
     return out;
   }

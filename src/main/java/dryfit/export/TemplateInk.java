@@ -23,6 +23,7 @@ final class TemplateInk {
   private static final List<Double> MIDDLE = List.of(6.0, 1.2, 1.0, 1.2);
 
   private final boolean bushed;
+  private final List<Vec2[]> seams;
   private final Chair chair;
   private final Template template;
   private final TextStyle style;
@@ -30,7 +31,9 @@ final class TemplateInk {
   private final List<Ink> ink = new ArrayList<>();
   private final Inside inside;
 
-  private TemplateInk(Chair chair, Template template, boolean bushed, TextStyle style) {
+  private TemplateInk(
+      Chair chair, Template template, boolean bushed, TextStyle style, List<Vec2[]> seams) {
+    this.seams = seams;
     this.bushed = bushed;
     this.chair = chair;
     this.template = template;
@@ -46,9 +49,11 @@ final class TemplateInk {
 
   /**
    * @param bushed whether the template stands back from the part for a guide bush
+   * @param seams where sheets overlap: words keep clear of them if there is room elsewhere
    */
-  static Drawing of(Chair chair, Template template, boolean bushed, TextStyle style) {
-    return new TemplateInk(chair, template, bushed, style).drawing();
+  static Drawing of(
+      Chair chair, Template template, boolean bushed, TextStyle style, List<Vec2[]> seams) {
+    return new TemplateInk(chair, template, bushed, style, seams).drawing();
   }
 
   private Drawing drawing() {
@@ -226,10 +231,15 @@ final class TemplateInk {
   private void grain() {
     for (Mark mark : template.marks()) {
       if (mark instanceof Mark.Grain grain) {
-        double reach = Math.min(25, (template.high().x() - template.low().x()) / 5);
-        Vec2 half =
-            new Vec2(Math.abs(grain.way().x()) * reach + 3, Math.abs(grain.way().y()) * reach + 3);
-        Vec2 at = inside.room(half.times(2), taken()).orElse(grain.at());
+        double most = Math.min(25, (template.high().x() - template.low().x()) / 5);
+        double reach = most;
+        Vec2 at = inside.room(half(grain, most).times(2), taken()).orElse(grain.at());
+        for (double share : new double[] {0.3, 0.6, 1}) {
+          var room = inside.room(half(grain, most * share).times(2), clearOfSeams());
+          reach = room.isPresent() ? most * share : reach;
+          at = room.orElse(at);
+        }
+        Vec2 half = half(grain, reach);
         used.add(new Vec2[] {at.minus(half), at.plus(half)});
         Vec2 from = at.minus(grain.way().times(reach));
         Vec2 to = at.plus(grain.way().times(reach));
@@ -241,6 +251,12 @@ final class TemplateInk {
         ink.add(new Words(at.plus(up), "grain", TYPE, Align.MIDDLE, turn, Colour.BLACK));
       }
     }
+  }
+
+  /** Half of what an arrow takes; its word stands up to 4 mm off it. */
+  private static Vec2 half(Mark.Grain grain, double reach) {
+    Vec2 way = grain.way();
+    return new Vec2(Math.abs(way.x()) * reach + 4, Math.abs(way.y()) * reach + 4);
   }
 
   private final List<Vec2[]> used = new ArrayList<>();
@@ -257,21 +273,30 @@ final class TemplateInk {
   private void name() {
     TemplateWords words = new TemplateWords(chair, template, style);
     String text = words.title();
-    for (double size : new double[] {6, 5, 4, 3.2, 2.6}) {
-      Vec2 need = new Vec2(text.length() * size * 0.52, size * 1.5);
-      var room = inside.room(need, taken());
-      if (room.isPresent()) {
-        Vec2 at = room.get().minus(new Vec2(0, size / 3));
-        ink.add(new Words(at, text, size, Align.MIDDLE));
-        return;
+    for (List<Vec2[]> full : List.of(clearOfSeams(), taken())) {
+      for (double size : new double[] {6, 5, 4, 3.2, 2.6}) {
+        Vec2 need = new Vec2(text.length() * size * 0.52, size * 1.5);
+        var room = inside.room(need, full);
+        if (room.isPresent()) {
+          Vec2 at = room.get().minus(new Vec2(0, size / 3));
+          ink.add(new Words(at, text, size, Align.MIDDLE));
+          return;
+        }
       }
     }
     labels.add(inside.middle(), text);
   }
 
+  private List<Vec2[]> clearOfSeams() {
+    List<Vec2[]> out = taken();
+    out.addAll(seams);
+    return out;
+  }
+
   /** Rectangles that marks take, so that words find another place. */
   private List<Vec2[]> taken() {
     List<Vec2[]> out = new ArrayList<>(used);
+    out.addAll(labels.lines());
     for (Mark mark : template.marks()) {
       if (mark instanceof Mark.Mouth m) {
         out.add(box(m.loops()));

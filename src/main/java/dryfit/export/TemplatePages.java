@@ -27,6 +27,7 @@ public final class TemplatePages {
   private final Chair chair;
   private final Template template;
   private final Wanted wanted;
+  private final TextStyle style;
   private final Drawing drawing;
   private final TemplateWords words;
 
@@ -35,13 +36,14 @@ public final class TemplatePages {
     this.chair = chair;
     this.template = template;
     this.wanted = wanted;
-    this.drawing =
-        TemplateInk.of(
-            chair,
-            template,
-            wanted.bush().isPresent() && template.shows() == Template.Shows.OUTLINE,
-            style);
+    this.style = style;
+    this.drawing = drawing(List.of());
     this.words = new TemplateWords(chair, template, style);
+  }
+
+  private Drawing drawing(List<Vec2[]> seams) {
+    boolean bushed = wanted.bush().isPresent() && template.shows() == Template.Shows.OUTLINE;
+    return TemplateInk.of(chair, template, bushed, style, seams);
   }
 
   /** What stands on each sheet. */
@@ -58,7 +60,8 @@ public final class TemplatePages {
 
   /** A sheet with words and a map of the others, and the others. */
   public List<Page> sheets(Paper paper) {
-    Tiles tiles = Tiles.of(drawing, paper);
+    // Words inside the outline do not change how large it is, so the seams stay where they are.
+    Tiles tiles = Tiles.of(drawing(Tiles.of(drawing, paper).seams()), paper);
     List<Page> out = new ArrayList<>();
     out.add(cover(tiles, paper));
     out.addAll(tiles.pages(words.title()));

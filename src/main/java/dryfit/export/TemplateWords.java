@@ -99,6 +99,11 @@ final class TemplateWords {
     } else if (!isTurning()) {
       out.add(edge());
     }
+    if (template.shows() == Shows.OUTLINE && !template.part().plan().common().edges().isEmpty()) {
+      out.add(
+          "The outline is that of the part before its edges are eased, chamfered or rounded: do"
+              + " that last.");
+    }
     if (template.shows() == Shows.BEND) {
       out.add(
           "This is the part as it is when it is bent, for the form and for checking. Wood springs"

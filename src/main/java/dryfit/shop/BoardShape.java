@@ -12,11 +12,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * What is to be cut out of a board, as it is seen when the face it is named for looks up: x along
@@ -30,11 +28,6 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
  */
 record BoardShape(String label, Polygon net, Polygon rough, double grain, double thickness) {
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
-
-  /**
-   * Outlines are joined on a grid of a thousandth of a millimetre, on which joining never fails.
-   */
-  private static final PrecisionModel GRID = new PrecisionModel(1000);
 
   /** The true outline of a part; of a bent one the straight piece it is bent from. */
   static BoardShape of(Blank blank) {
@@ -127,8 +120,7 @@ record BoardShape(String label, Polygon net, Polygon rough, double grain, double
   }
 
   private static Polygon whole(List<Geometry> parts) {
-    return largest(
-        UnaryUnionNG.union(parts.stream().filter(Polygon.class::isInstance).toList(), GRID));
+    return largest(JoinedHulls.of(parts));
   }
 
   private static Polygon largest(Geometry geometry) {

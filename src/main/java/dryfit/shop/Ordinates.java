@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /**
  * Where a sawn outline runs, at even steps along the part: enough to prick it off on the wood where
- * there is no printed template. Taken from the finished body, tenons left out.
+ * there is no printed template. Taken from the body before its edges are treated, tenons left out.
  *
  * @param width whether the outline goes across the part's width, otherwise across its thickness
  * @param rows from the reference end on
@@ -58,7 +58,7 @@ public record Ordinates(boolean width, List<Row> rows) {
   }
 
   private static List<Row> rows(Setout setout, boolean width, double step) {
-    List<Convex> body = setout.part().bodyCells();
+    List<Convex> body = setout.part().sawnCells();
     Span whole =
         betweenShoulders(
             setout, setout.along(body.stream().flatMap(c -> c.points().stream()).toList()));

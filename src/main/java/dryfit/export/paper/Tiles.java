@@ -210,6 +210,22 @@ public final class Tiles {
     out.add(Line.of(at.minus(y), at.plus(y), 0.15, Colour.BLUE));
   }
 
+  /** Where sheets overlap, on the drawing: lower left and upper right corners. */
+  public List<Vec2[]> seams() {
+    List<Vec2[]> out = new ArrayList<>();
+    Vec2 low = low(rows - 1, 0);
+    Vec2 high = low(0, columns - 1).plus(new Vec2(wide(), high()));
+    for (int c = 1; c < columns; c++) {
+      double x = low(0, c).x();
+      out.add(new Vec2[] {new Vec2(x, low.y()), new Vec2(x + OVERLAP, high.y())});
+    }
+    for (int r = 1; r < rows; r++) {
+      double y = low(r - 1, 0).y();
+      out.add(new Vec2[] {new Vec2(low.x(), y), new Vec2(high.x(), y + OVERLAP)});
+    }
+    return out;
+  }
+
   /** The whole drawing with its sheets over it, their names in them. */
   public Drawing map(double scale) {
     List<Ink> ink = new ArrayList<>(drawing.scaled(scale).ink());

@@ -6,8 +6,11 @@ import dryfit.build.Part;
 import dryfit.document.JointPlan;
 import dryfit.fit.PartSides;
 import dryfit.geometry.Vec3;
+import dryfit.shop.JoinedHulls;
+import dryfit.shop.setting.GrainRun.Grain;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.algorithm.ConvexHull;
@@ -16,8 +19,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * The two long edges of a part's outline in stretches, each cut so that the fibres ahead of the
@@ -27,16 +28,10 @@ final class Outlines {
   /** Grain nearer to the edge than this can be cut either way: one degree. */
   private static final double ALONG = Math.toRadians(1);
 
-  /** A stretch shorter than this goes with the one before it, mm. */
-  private static final double SHORT = 15;
-
   /** Edges steeper than this against the part's length are its ends and shoulders. */
   private static final double STEEP = Math.cos(Math.toRadians(50));
 
   private static final GeometryFactory GEOMETRY = new GeometryFactory();
-
-  /** Outlines are joined on a grid of a thousandth of a millimetre. */
-  private static final PrecisionModel GRID = new PrecisionModel(1000);
 
   private Outlines() {}
 
@@ -62,17 +57,14 @@ final class Outlines {
     Vec3 u = Vec3.RIGHT;
     Vec3 v = face.cross(u);
     List<Geometry> seen = new ArrayList<>();
-    for (Convex cell : part.bodyCells()) {
+    for (Convex cell : part.sawnCells()) {
       Coordinate[] points =
           cell.points().stream()
               .map(p -> new Coordinate(p.dot(u), p.dot(v)))
               .toArray(Coordinate[]::new);
-      Geometry hull = new ConvexHull(points, GEOMETRY).getConvexHull();
-      if (hull instanceof Polygon) {
-        seen.add(hull);
-      }
+      seen.add(new ConvexHull(points, GEOMETRY).getConvexHull());
     }
-    Coordinate[] ring = largest(UnaryUnionNG.union(seen, GRID)).getExteriorRing().getCoordinates();
+    Coordinate[] ring = largest(JoinedHulls.of(seen)).getExteriorRing().getCoordinates();
     if (Orientation.isCCW(ring)) {
       return new Walk(part, sides, limits, u, v, ring).stretches();
     }
@@ -120,13 +112,6 @@ final class Outlines {
     }
   }
 
-  /** How an edge meets the grain as it is followed against the clock. */
-  private enum Grain {
-    EITHER,
-    WITH,
-    AGAINST
-  }
-
   /** An outline followed against the clock, seen from the template's side. */
   private record Walk(
       Part part, PartSides sides, Limits limits, Vec3 u, Vec3 v, Coordinate[] ring) {
@@ -134,33 +119,29 @@ final class Outlines {
     List<Stretch> stretches() {
       List<Stretch> out = new ArrayList<>();
       double low = limits.low;
-      double high = limits.high;
       String startWord = sides.nearest(part.frame().turn(u).negated()) + " end";
       String endWord = sides.nearest(part.frame().turn(u)) + " end";
       String origin = limits.shouldered ? startWord.replace(" end", " shoulder") : startWord;
       for (int sense : new int[] {1, -1}) {
-        List<Piece> pieces = pieces(sense);
         String side = sides.nearest(part.frame().turn(v).times(-sense));
-        for (Piece p : joined(pieces)) {
-          double from = Math.max(low, Math.min(p.from, p.to)) - low;
-          double to = Math.min(high, Math.max(p.from, p.to)) - low;
-          boolean forwards = (p.to > p.from) == (p.grain == Grain.WITH);
-          String way = p.grain == Grain.EITHER ? "" : forwards ? endWord : startWord;
-          if (to - from >= SHORT) {
-            out.add(new Stretch(side, from, to, origin, way, p.grain == Grain.WITH));
-          }
+        for (GrainRun r : GrainRun.joined(runs(sense))) {
+          boolean forwards = (sense > 0) == (r.grain() == Grain.WITH);
+          String way = r.grain() == Grain.EITHER ? "" : forwards ? endWord : startWord;
+          out.add(
+              new Stretch(
+                  side, r.from() - low, r.to() - low, origin, way, r.grain() == Grain.WITH));
         }
       }
       out.sort(Comparator.comparing(Stretch::side).thenComparingDouble(Stretch::from));
       return out;
     }
 
-    /** A run of edges along which the grain lies the same way; from and to along the part. */
-    private record Piece(double from, double to, Grain grain) {}
-
-    /** The edges that run along the part one way, in the order of the walk. */
-    private List<Piece> pieces(int sense) {
-      List<Piece> out = new ArrayList<>();
+    /**
+     * The edges that run along the part one way, from its start to its end whichever way they are
+     * walked, so that both hands read alike.
+     */
+    private List<GrainRun> runs(int sense) {
+      List<GrainRun> out = new ArrayList<>();
       int n = ring.length - 1;
       int first = 0;
       double most = Double.NEGATIVE_INFINITY;
@@ -176,8 +157,15 @@ final class Outlines {
         Coordinate b = ring[(first + k + 1) % n];
         double length = a.distance(b);
         if (length > 0 && (b.x - a.x) * sense / length > STEEP) {
-          out.add(new Piece(a.x, b.x, grain((b.x - a.x) / length, (b.y - a.y) / length)));
+          double from = Math.max(limits.low, Math.min(a.x, b.x));
+          double to = Math.min(limits.high, Math.max(a.x, b.x));
+          if (from < to) {
+            out.add(new GrainRun(from, to, grain((b.x - a.x) / length, (b.y - a.y) / length)));
+          }
         }
+      }
+      if (sense < 0) {
+        Collections.reverse(out);
       }
       return out;
     }
@@ -190,22 +178,6 @@ final class Outlines {
       double out = gx * dy - gy * dx;
       double angle = Math.atan2(out * Math.signum(along), Math.abs(along));
       return Math.abs(angle) <= ALONG ? Grain.EITHER : angle > 0 ? Grain.WITH : Grain.AGAINST;
-    }
-
-    /** Neighbours that are cut alike, and those too short to be told, are one. */
-    private static List<Piece> joined(List<Piece> pieces) {
-      List<Piece> out = new ArrayList<>();
-      for (Piece p : pieces) {
-        Piece last = out.isEmpty() ? null : out.get(out.size() - 1);
-        boolean sameWay = last != null && last.grain == p.grain;
-        boolean tooShort = last != null && Math.abs(last.to - last.from) < SHORT;
-        if (last != null && (sameWay || tooShort)) {
-          out.set(out.size() - 1, new Piece(last.from, p.to, p.grain));
-        } else {
-          out.add(p);
-        }
-      }
-      return out;
     }
   }
 }

@@ -1,5 +1,6 @@
 package dryfit.shop.setting;
 
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,11 +29,16 @@ record Passes(List<Pass> all) {
     List<Pass> all = new ArrayList<>();
     double done = Math.min(thickness, cutter);
     all.add(new Pass(0, done));
-    while (done < thickness) {
+    while (!reaches(done, thickness)) {
       double next = Math.min(thickness, done + cutter - OVERLAP);
       all.add(new Pass(next - cutter, next));
       done = next;
     }
     return new Passes(all);
+  }
+
+  /** Whether a cut so deep goes through; both come out of reckoning and differ in last digits. */
+  static boolean reaches(double deep, double thickness) {
+    return deep >= thickness - Tolerances.contact();
   }
 }

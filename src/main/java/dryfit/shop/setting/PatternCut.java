@@ -71,7 +71,8 @@ final class PatternCut {
     String other = sides.nearest(part.frame().turn(face).negated());
     double thick = part.blank().net().size().dot(axis);
     Optional<Follower> shank = longest(Bearing.SHANK);
-    Optional<Follower> through = longest(Bearing.TIP).filter(b -> b.cutter() >= thick);
+    Optional<Follower> through =
+        longest(Bearing.TIP).filter(b -> Passes.reaches(b.cutter(), thick));
     List<Reading> out = new ArrayList<>();
     List<String> notes = new ArrayList<>();
     out.add(new Reading.Said("template", "on the " + word + " face"));

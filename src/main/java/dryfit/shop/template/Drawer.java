@@ -82,9 +82,9 @@ final class Drawer {
         sits(outline));
   }
 
-  /** The part as it is seen, its openings left, its mortises not cut. */
+  /** The part as it is seen, its openings left, its mortises not cut, its edges not treated. */
   private Region outline() {
-    List<List<Vec2>> cells = part.bodyCells().stream().map(c -> face.flat(c.points())).toList();
+    List<List<Vec2>> cells = part.sawnCells().stream().map(c -> face.flat(c.points())).toList();
     Region notches = Holes.notches(chair, part, face);
     Region all = Region.ofHulls(cells);
     return (notches.isEmpty() ? all : all.without(notches)).largest().cleaned();
@@ -210,7 +210,7 @@ final class Drawer {
   /** Whether most of one of the two faces this way is left of the block. */
   static boolean hasFlatFaces(Face face) {
     List<List<Vec2>> cells =
-        face.part().bodyCells().stream().map(c -> face.flat(c.points())).toList();
+        face.part().sawnCells().stream().map(c -> face.flat(c.points())).toList();
     double least = FLAT_ENOUGH * Region.ofHulls(cells).size();
     return Math.max(flat(face), flat(new Face(face.part(), face.out().negated()))) > least;
   }

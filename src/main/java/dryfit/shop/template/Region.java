@@ -1,6 +1,7 @@
 package dryfit.shop.template;
 
 import dryfit.geometry.Vec2;
+import dryfit.shop.JoinedHulls;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -44,12 +45,9 @@ record Region(Geometry area) {
   static Region ofHulls(List<List<Vec2>> sets) {
     List<Geometry> hulls = new ArrayList<>();
     for (List<Vec2> set : sets) {
-      Geometry hull = new ConvexHull(coordinates(set), GEOMETRY).getConvexHull();
-      if (hull instanceof Polygon) {
-        hulls.add(hull);
-      }
+      hulls.add(new ConvexHull(coordinates(set), GEOMETRY).getConvexHull());
     }
-    return hulls.isEmpty() ? empty() : new Region(UnaryUnionNG.union(hulls, GRID));
+    return new Region(JoinedHulls.of(hulls));
   }
 
   /** What is within one loop. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dryfit.fit.FitReport;
 import dryfit.fit.Fitted;
+import dryfit.shop.EasedArm;
 import dryfit.shop.setting.Bench.Bearing;
 import dryfit.shop.setting.Bench.Follower;
 import java.util.List;
@@ -181,6 +182,51 @@ class SettingsTest {
     Bench tip = new Bench(0, 3, 1, List.of(new Follower(29, Bearing.TIP)));
     assertThat(reading(only(Settings.of(hump(), tip), Tool.FOLLOWER_BIT), "passes").sense())
         .isEqualTo("none");
+  }
+
+  private static List<Reading.Span> edges(Setting cut) {
+    return cut.readings().stream()
+        .filter(r -> r.what().endsWith(" edge"))
+        .map(Reading.Span.class::cast)
+        .toList();
+  }
+
+  private static List<Setting> arms() {
+    Bench bench = new Bench(0, 3, 1, List.of(new Follower(25.4, Bearing.SHANK)));
+    return Settings.of(Fitted.of(EasedArm.JSON), bench).all().stream()
+        .filter(s -> s.tool() == Tool.FOLLOWER_BIT)
+        .toList();
+  }
+
+  /** Straight for 1 in from the shoulder, then a curve that swells and ends at 12 1/2 in. */
+  @Test
+  void anArmWithAnEasedEdgeIsCutFromEndToEndInOnePass() {
+    assertThat(arms()).hasSize(2);
+    for (Setting cut : arms()) {
+      assertThat(reading(cut, "passes"))
+          .isEqualTo(new Reading.Count("passes", 1, "bearing at the shank"));
+      for (String edge : List.of("inside edge", "outside edge")) {
+        List<Reading.Span> stretches =
+            edges(cut).stream().filter(s -> s.what().equals(edge)).toList();
+        assertThat(stretches).hasSize(3);
+        assertThat(stretches.get(0).from()).isCloseTo(0, within(0.1));
+        assertThat(stretches.get(1).from()).isCloseTo(25.4, within(0.1));
+        assertThat(stretches.get(2).from()).isEqualTo(stretches.get(1).to());
+        assertThat(stretches.get(2).to()).isCloseTo(12.5 * 25.4, within(0.1));
+      }
+    }
+  }
+
+  @Test
+  void bothHandsReadTheSameNumbers() {
+    List<Reading.Span> right = edges(arms().get(0));
+    List<Reading.Span> left = edges(arms().get(1));
+    assertThat(left).hasSameSizeAs(right);
+    for (int i = 0; i < left.size(); i++) {
+      assertThat(left.get(i).what()).isEqualTo(right.get(i).what());
+      assertThat(left.get(i).from()).isCloseTo(right.get(i).from(), within(0.01));
+      assertThat(left.get(i).to()).isCloseTo(right.get(i).to(), within(0.01));
+    }
   }
 
   @Test

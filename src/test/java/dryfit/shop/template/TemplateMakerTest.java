@@ -7,6 +7,7 @@ import dryfit.build.Chair;
 import dryfit.fit.Fitted;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Vec2;
+import dryfit.shop.EasedArm;
 import dryfit.shop.template.TemplateMaker.Made;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -210,6 +211,23 @@ class TemplateMakerTest {
                             m instanceof Mark.FlatEdge e ? e.about() : ((Mark.FlatArea) m).about()))
         .contains("side-rail", "back-rail", "crest-rail");
     assertThat(outside.serves()).isEqualTo(Template.Serves.BOTH_HANDS);
+  }
+
+  /** The front end is square across, from 1 in inside to 1 in outside, and 12 1/2 in on. */
+  @Test
+  void anEasedEdgeTakesNothingOffTheOutlineOfAnArm() {
+    Chair chair = Fitted.of(EasedArm.JSON).chair();
+    Template t = first(chair, "arm", wanted(50, null, Wanted.Hands.RIGHT));
+    List<Mark.End> ends =
+        t.marks().stream().filter(Mark.End.class::isInstance).map(Mark.End.class::cast).toList();
+    double in = 25.4;
+    // The arm's tenon is 3/4 in long, measured at the middle of a shoulder that is coped.
+    assertThat(width(t.outline().get(0))).isCloseTo((12.5 + 0.75) * in, within(0.15 * in));
+    assertThat(ends)
+        .filteredOn(e -> Math.abs(height(e.line()) - 2 * in) < 0.01)
+        .singleElement()
+        .satisfies(e -> assertThat(width(e.line())).isCloseTo(0, within(0.01)));
+    assertThat(t.outline()).hasSize(1);
   }
 
   @Test
