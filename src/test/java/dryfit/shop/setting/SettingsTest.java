@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dryfit.fit.FitReport;
 import dryfit.fit.Fitted;
+import dryfit.shop.Setout;
 import dryfit.shop.setting.Bench.Bearing;
 import dryfit.shop.setting.Bench.Follower;
 import java.util.List;
@@ -114,6 +115,59 @@ class SettingsTest {
     assertThat(across.origin()).isEqualTo("the right edge");
     assertThat(across.from()).isCloseTo(16 - 4.1, within(NEAR));
     assertThat(across.to()).isCloseTo(16 + 4.1, within(NEAR));
+  }
+
+  /** A seat whose front is sawn to an arc: corners at 100, its middle at 80; a leg at 100, 130. */
+  @Test
+  void aMouthIsMeasuredFromTheSquaredBlankWhoseEdgesAreSawnAwayLaterAsInTheBook() {
+    FitReport seat =
+        fitted(
+            """
+            "seat": { "form": "seat", "at": [0, 200, 450], "thickness": 30, "grain": [1, 0, 0],
+              "outline": [ [-150, -100], { "arc-to": [150, -100], "rise": -20 }, [150, 100], { "arc-to": [-150, 100], "rise": -20 } ] },
+            "leg": { "form": "turned", "pair": true, "from": [100, 130, 420], "to": [100, 130, 0], "diameter": 40 }
+            """,
+            """
+            "leg": { "tenon": "leg top", "into": "seat", "kind": "round-tenon", "diameter": 20, "length": 20 }
+            """);
+    List<Setting> mouths =
+        Settings.of(seat).all().stream().filter(s -> s.tool() == Tool.KNIFE).toList();
+    assertThat(mouths).hasSize(2);
+    for (Setting mouth : mouths) {
+      Reading.Size along = (Reading.Size) reading(mouth, "along the part, its middle");
+      assertThat(along.mm()).isCloseTo(150 - 100, within(NEAR));
+      assertThat(along.sense()).isEqualTo("from the outside end");
+      Reading.Size across = (Reading.Size) reading(mouth, "across it, its middle");
+      assertThat(across.mm()).isCloseTo(130 - 80, within(NEAR));
+      assertThat(across.sense()).isEqualTo("from the front edge of the squared blank");
+    }
+    Setout book = Setout.of(seat.chair(), 0);
+    assertThat(book.marks()).hasSize(2);
+    book.marks()
+        .forEach(
+            m ->
+                assertThat(book.across(m.corners(), true).middle())
+                    .isCloseTo(130 - 80, within(NEAR)));
+  }
+
+  /** Narrowing to the back, so that its ends are sawn away too: at 150 only a corner is left. */
+  @Test
+  void anEndThatIsSawnSlantingIsToldAsOneOfTheSquaredBlank() {
+    FitReport seat =
+        fitted(
+            """
+            "seat": { "form": "seat", "at": [0, 200, 450], "thickness": 30, "grain": [1, 0, 0],
+              "outline": [ [-150, -100], [150, -100], [120, 100], [-120, 100] ] },
+            "leg": { "form": "turned", "from": [100, 130, 420], "to": [100, 130, 0], "diameter": 40 }
+            """,
+            """
+            "leg": { "tenon": "leg top", "into": "seat", "kind": "round-tenon", "diameter": 20, "length": 20 }
+            """);
+    Setting mouth = only(Settings.of(seat), Tool.KNIFE);
+    assertThat(reading(mouth, "along the part, its middle").sense())
+        .isEqualTo("from the right end of the squared blank");
+    assertThat(reading(mouth, "across it, its middle").sense()).isEqualTo("from the front edge");
+    assertThat(size(mouth, "across it, its middle")).isCloseTo(30, within(NEAR));
   }
 
   @Test
