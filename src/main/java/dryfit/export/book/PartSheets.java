@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Hand;
+import dryfit.document.JointPlan;
 import dryfit.document.PartPlan;
 import dryfit.export.StepsText;
 import dryfit.export.TextStyle;
@@ -345,6 +346,11 @@ final class PartSheets {
   }
 
   private String shoulder(Setout setout, Joint joint) {
+    if (joint.plan().shoulder() == JointPlan.Shoulder.SCRIBED) {
+      // Its corners are not on one plane; the line in its middle is.
+      double middle = setout.along(setout.part().frame().local(joint.at()));
+      return style.length(middle) + " in its middle,\nscribed";
+    }
     return setout.marks().stream()
         .filter(m -> m.kind() == Setout.Kind.SHOULDER && m.joint().equals(joint))
         .findFirst()

@@ -30,8 +30,16 @@ record Mouth(List<Reading> readings, List<String> notes) {
     Vec3 n = joint.mouth().normal();
     Vec3 along = part.lengthNear(joint.at());
     boolean inEnd = Math.abs(along.dot(n)) > Math.sqrt(0.5);
-    if (joint.mortise().isEmpty() || part.bend().isPresent() || inEnd) {
+    if (joint.mortise().isEmpty() || inEnd) {
       return Optional.empty();
+    }
+    if (part.bend().isPresent()) {
+      return Optional.of(
+          new Mouth(
+              List.of(new Reading.Said("on a bent part", "no face or edge to measure from")),
+              List.of(
+                  "Mark its middle line along the curve, and take the place and the shape of the"
+                      + " mouth from its full-size print (templates --mouths).")));
     }
     return Optional.of(new Setter(chair, joint, part).mouth());
   }
