@@ -5,6 +5,7 @@ import dryfit.export.UnsoundFile;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
@@ -14,6 +15,9 @@ public sealed interface WrittenFiles {
 
   /** Writes a file whole, reads it back and holds it against what was meant. */
   static WrittenFiles of(Path path, byte[] bytes) {
+    if (Files.isDirectory(path)) {
+      return new Failed(path, "it is a folder; name a file", Exit.USAGE);
+    }
     try {
       SafeFile.write(
           path,

@@ -15,8 +15,10 @@ import picocli.CommandLine.ParameterException;
 
 /** What the maker says about bits and fits. */
 final class BenchOptions {
-  /** Nothing at a bench is longer than this, mm. */
+  /** Nothing at a bench is longer than this, mm; said as 19 5/8 in, which is a hair less. */
   private static final double MOST = 500;
+
+  private static final int MOST_FITS = 20;
 
   @Option(
       names = "--drill-point",
@@ -28,7 +30,7 @@ final class BenchOptions {
       names = "--fits",
       paramLabel = "NUMBER",
       description = "how often a coped or compound end is tried and trimmed; usually 3")
-  private Integer fits;
+  private String fits;
 
   @Option(
       names = "--each-fit",
@@ -49,18 +51,25 @@ final class BenchOptions {
   Bench over(Design design, CommandLine command) {
     Length.Unit unit = design.unit().printed();
     Bench usual = Bench.USUAL;
-    if (fits != null && (fits < 0 || fits > 20)) {
-      throw new ParameterException(command, "--fits is from 0 to 20, not " + fits);
-    }
     return new Bench(
         drillPoint == null
             ? usual.drillPoint()
             : length("--drill-point", drillPoint, unit, command),
-        fits == null ? usual.fits() : fits,
+        fits == null ? usual.fits() : count(command),
         eachFit == null ? usual.eachFit() : length("--each-fit", eachFit, unit, command),
         followers.isEmpty()
             ? usual.followers()
             : followers.stream().map(text -> follower(text, unit, command)).toList());
+  }
+
+  private int count(CommandLine command) {
+    String text = fits.strip();
+    int count = text.matches("[0-9]{1,2}") ? Integer.parseInt(text) : -1;
+    if (count < 0 || count > MOST_FITS) {
+      throw new ParameterException(
+          command, "--fits is a whole number from 0 to " + MOST_FITS + ", not '" + fits + "'");
+    }
+    return count;
   }
 
   private static Follower follower(String text, Length.Unit unit, CommandLine command) {
@@ -79,7 +88,8 @@ final class BenchOptions {
     double cutter = length("--follower", text.substring(0, colon), unit, command);
     // Each pass after the first overlaps the one before, so a cutter has to be longer than that.
     if (cutter < LEAST_CUTTER) {
-      throw new ParameterException(command, "--follower: a cutter is at least 5 mm long");
+      String least = unit == Length.Unit.IN ? "13/64 in" : "5 mm";
+      throw new ParameterException(command, "--follower: a cutter is at least " + least + " long");
     }
     return new Follower(cutter, bearing);
   }
@@ -89,8 +99,13 @@ final class BenchOptions {
   private static double length(String option, String text, Length.Unit unit, CommandLine command) {
     OptionalDouble mm = Length.parse(text.strip(), unit);
     if (mm.isEmpty() || !(mm.getAsDouble() >= 0) || mm.getAsDouble() > MOST) {
+      String most = unit == Length.Unit.IN ? "19 5/8 in" : "500 mm";
+      String meant =
+          mm.isPresent() && text.strip().matches("[0-9./ ]+")
+              ? "; without a unit it is in " + unit.symbol() + ", as the document is"
+              : "";
       throw new ParameterException(
-          command, option + ": '" + text + "' is not a length from 0 to 500 mm");
+          command, option + ": '" + text + "' is not a length from 0 to " + most + meant);
     }
     return mm.getAsDouble();
   }

@@ -18,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -72,8 +71,9 @@ final class JigsCommand implements Callable<Integer> {
       return screen.refused(refused.problems(), refused.exit());
     }
     Chair built = ((OpenChair.Ready) opened).chair();
-    if (!joint.isEmpty() && built.joints().stream().map(Joint::name).noneMatch(joint::equals)) {
-      throw new ParameterException(spec.commandLine(), "no joint is called '" + joint + "'");
+    if (!joint.isEmpty()) {
+      List<String> names = built.joints().stream().map(Joint::name).distinct().toList();
+      Named.check("joint", joint, names, List.of(), spec.commandLine());
     }
     Path folder = to != null ? to : FileNames.folder(built.design()).resolve("jigs");
     return new MakeJigs(folder, chair.kernel.kernel())

@@ -13,13 +13,14 @@ import dryfit.export.SettingsText;
 import dryfit.export.TextStyle;
 import dryfit.measure.Length;
 import dryfit.shop.setting.Settings;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 @Command(
@@ -47,13 +48,20 @@ final class SettingsCommand implements Callable<Integer> {
 
   @ArgGroup private Form form;
 
-  @Option(names = "--joint", paramLabel = "NAME", description = "only for this joint")
+  @Option(
+      names = "--joint",
+      paramLabel = "NAME",
+      description =
+          "only for this joint, or for its right or left one, as in \"arm to post, left\"")
   private String joint = "";
 
   @Option(
       names = "--part",
       paramLabel = "NAME",
-      description = "only what is done on this part, its joints included")
+      description = {
+        "only what is done on this part, its joints included; of a pair on both, or on",
+        "one by its hand, as in \"arm left\""
+      })
   private String part = "";
 
   @Option(
@@ -83,11 +91,13 @@ final class SettingsCommand implements Callable<Integer> {
       return screen.refused(refused.problems(), refused.exit(), form != null && form.json);
     }
     Chair built = ((OpenChair.Ready) opened).chair();
-    if (!joint.isEmpty() && built.joints().stream().map(Joint::name).noneMatch(joint::equals)) {
-      throw new ParameterException(spec.commandLine(), "no joint is called '" + joint + "'");
+    List<Joint> joints = built.joints();
+    List<Part> parts = built.parts();
+    if (!joint.isEmpty()) {
+      check("joint", joint, joints.stream().map(Joint::name), joints.stream().map(Joint::label));
     }
-    if (!part.isEmpty() && built.parts().stream().map(Part::name).noneMatch(part::equals)) {
-      throw new ParameterException(spec.commandLine(), "no part is called '" + part + "'");
+    if (!part.isEmpty()) {
+      check("part", part, parts.stream().map(Part::name), parts.stream().map(Part::label));
     }
     Settings settings =
         Settings.of(FitChair.of(built).report(), bench.over(built.design(), spec.commandLine()))
@@ -100,6 +110,10 @@ final class SettingsCommand implements Callable<Integer> {
       screen.out().print(SettingsText.of(settings, style(built.design())));
     }
     return Exit.FITS.code();
+  }
+
+  private void check(String what, String name, Stream<String> names, Stream<String> labels) {
+    Named.check(what, name, names.distinct().toList(), labels.toList(), spec.commandLine());
   }
 
   private TextStyle style(Design design) {

@@ -162,11 +162,7 @@ final class TemplatesCommand implements Callable<Integer> {
     List<String> shaped = TemplateMaker.shaped(built);
     List<String> all = DrawTemplates.parts(built);
     for (String part : parts) {
-      if (!all.contains(part)) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "no part is called '" + part + "'; there are " + String.join(", ", all));
-      }
+      Named.check("part", part, all, List.of(), spec.commandLine());
     }
     if (parts.isEmpty() && shaped.isEmpty()) {
       throw new ParameterException(

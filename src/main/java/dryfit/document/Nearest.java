@@ -5,7 +5,7 @@ import java.util.Collection;
 import java.util.Optional;
 
 /** Finds the name that a slip of the pen most likely meant. */
-final class Nearest {
+public final class Nearest {
   private Nearest() {}
 
   /** More slips than this in one word are no slip. */
@@ -16,7 +16,7 @@ final class Nearest {
    * first of equals; empty if even that one takes more than a third of the word (two at least are
    * allowed, four at most).
    */
-  static Optional<String> to(String word, Collection<String> known) {
+  public static Optional<String> to(String word, Collection<String> known) {
     int most = Math.min(MOST, Math.max(2, word.length() / 3));
     String nearest = null;
     for (String name : known) {

@@ -1,5 +1,8 @@
 package dryfit.export;
 
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.document.JointPlan;
 import dryfit.fit.JointFit;
 import dryfit.fit.KnifeLine;
 import dryfit.fit.MortiseAngles;
@@ -58,6 +61,13 @@ final class AngleText {
       out.add("  " + readings(share.angle(), "the face"));
     }
     return out;
+  }
+
+  /** That a shoulder is hollowed to the face it meets; nothing of a flat one. */
+  static List<String> scribed(Chair chair, Joint joint) {
+    return joint.plan().shoulder() == JointPlan.Shoulder.SCRIBED
+        ? List.of("scribed to " + chair.parts().get(joint.mortised()).name() + "; in its middle")
+        : List.of();
   }
 
   /** The shoulder: the two lines a knife follows. */

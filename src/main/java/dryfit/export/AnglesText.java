@@ -135,10 +135,13 @@ public final class AnglesText {
         .shoulder()
         .ifPresent(
             shoulder -> {
-              rows.addAll("shoulder", text.shoulderInFull(shoulder));
+              List<String> scribed = AngleText.scribed(chair, joint);
+              List<String> told = new ArrayList<>(scribed);
+              told.addAll(text.shoulderInFull(shoulder));
+              rows.addAll("shoulder", told);
               shoulder
                   .saw()
-                  .filter(saw -> !shoulder.offSquare().isSquare())
+                  .filter(saw -> scribed.isEmpty() && !shoulder.offSquare().isSquare())
                   .ifPresent(saw -> rows.addAll("saw", text.saw(saw, hands(joint, both))));
             });
     angles

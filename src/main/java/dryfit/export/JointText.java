@@ -112,7 +112,14 @@ public final class JointText {
     if (plan.kind() != Kind.GLUED) {
       row(out, "depth", depth(fit));
     }
-    angles.shoulder().ifPresent(s -> rows(out, "shoulder", angleText.shoulder(s)));
+    angles
+        .shoulder()
+        .ifPresent(
+            s -> {
+              List<String> lines = new ArrayList<>(AngleText.scribed(chair, fit.joint()));
+              lines.addAll(angleText.shoulder(s));
+              rows(out, "shoulder", lines);
+            });
     if (fit.glueLong() + fit.glueOther() > 0) {
       row(out, plan.kind() == Kind.SCREWED ? "contact" : "glue", glue(fit));
     }

@@ -181,8 +181,25 @@ public final class StepsText {
               + about
               + ", "
               + size(step, 0)
-              + " long, its shoulder "
-              + angle(step.angle())
+              + " long, its shoulder square as the lathe leaves it.";
+      case TURN_END ->
+          "Turn the end that goes in, "
+              + about
+              + ", "
+              + size(step, 0)
+              + " long; it has no shoulder.";
+      case PARE_SHOULDER ->
+          "Saw or pare the shoulder of "
+              + about
+              + " to lean "
+              + angle(step.angle(), "the side")
+              + "; it was turned square where its long side comes.";
+      case SCRIBE ->
+          "Scribe the shoulder of "
+              + about
+              + " to the face it meets, left long by what the settings tell for coping, and pare it"
+              + " by trial; through its middle it runs "
+              + angle(step.angle(), "the side")
               + ".";
       case HOUSED_END -> "Cut the end that is let in, " + about + ", " + size(step, 0) + " deep.";
       case SAW_FIRST -> "Saw the " + step.about() + " outline and keep the offcuts.";
@@ -257,6 +274,10 @@ public final class StepsText {
   }
 
   private static String angle(double radians) {
+    return angle(radians, "the face");
+  }
+
+  private static String angle(double radians, String from) {
     // Less than shows in the two decimals of a degree.
     if (Math.abs(radians) < Math.toRadians(0.005)) {
       return "square";
@@ -264,6 +285,8 @@ public final class StepsText {
     return Angle.degrees(radians)
         + " off square ("
         + Angle.degrees(Math.PI / 2 - radians)
-        + " from the face)";
+        + " from "
+        + from
+        + ")";
   }
 }

@@ -5,9 +5,11 @@ import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.build.Tenon;
 import dryfit.document.JointPlan;
+import dryfit.document.PartPlan;
 import dryfit.geometry.Box;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,9 +79,24 @@ public record Setout(
     public double size() {
       return to - from;
     }
+
+    public double middle() {
+      return (from + to) / 2;
+    }
   }
 
+  /** With everything that is marked out on the part. */
   public static Setout of(Chair chair, int index) {
+    return with(chair, index, marks(chair, index));
+  }
+
+  /** Of the part that takes a joint, with the openings of this joint only. */
+  public static Setout ofMortise(Chair chair, Joint joint) {
+    Part part = chair.parts().get(joint.mortised());
+    return with(chair, joint.mortised(), mortises(part, joint));
+  }
+
+  private static Setout with(Chair chair, int index, List<Mark> marks) {
     Part part = chair.parts().get(index);
     boolean round = MortiseSteps.isRound(part);
     return new Setout(
@@ -89,7 +106,7 @@ public record Setout(
         fromStart(part),
         round ? Optional.empty() : face(part, WIDTH),
         round ? Optional.empty() : face(part, THICKNESS),
-        marks(chair, index));
+        marks);
   }
 
   /** Whether the part stands rather than lies. */
@@ -128,6 +145,33 @@ public record Setout(
         .orElse(false);
   }
 
+  /** Whether it is measured across from a line along its middle, as what is turned. */
+  public boolean isRound() {
+    return MortiseSteps.isRound(part);
+  }
+
+  /**
+   * Whether an end is one of the squared blank and is sawn away with the outline later, so that
+   * less than half of its width is left. A foot is no such end: it is cut first.
+   */
+  public boolean isEndCutAway(boolean start) {
+    boolean sawn =
+        part.plan() instanceof PartPlan.Sawn
+            || part.plan() instanceof PartPlan.Seat
+            || part.plan() instanceof PartPlan.Panel
+            || part.plan() instanceof PartPlan.Splat;
+    if (!sawn || part.plan().common().cuts().foot().isPresent()) {
+      return false;
+    }
+    double end = start ? bounds.low().x() : bounds.high().x();
+    List<Vec3> there =
+        part.bodyCells().stream()
+            .flatMap(c -> c.points().stream())
+            .filter(p -> Math.abs(p.x() - end) < Tolerances.contact())
+            .toList();
+    return there.isEmpty() || Box.around(there).size().y() < bounds.size().y() / 2;
+  }
+
   private static List<Mark> marks(Chair chair, int index) {
     Part part = chair.parts().get(index);
     List<Mark> out = new ArrayList<>();
@@ -137,11 +181,7 @@ public record Setout(
         continue;
       }
       if (joint.mortised() == index) {
-        Vec3 face = looking(part.frame().localDirection(joint.mouth().normal()));
-        for (Tenon tenon : joint.tenons()) {
-          List<Vec3> mouth = onPlane(tenon.hole(), joint.mouth());
-          add(out, new Mark(Kind.MORTISE, joint, face, local(part, mouth)));
-        }
+        out.addAll(mortises(part, joint));
       }
       if (joint.tenoned() == index) {
         Vec3 end = joint.atStart() ? new Vec3(-1, 0, 0) : new Vec3(1, 0, 0);
@@ -157,6 +197,16 @@ public record Setout(
     return out;
   }
 
+  private static List<Mark> mortises(Part part, Joint joint) {
+    List<Mark> out = new ArrayList<>();
+    Vec3 face = looking(part.frame().localDirection(joint.mouth().normal()));
+    for (Tenon tenon : joint.tenons()) {
+      List<Vec3> mouth = onPlane(tenon.hole(), joint.mouth());
+      add(out, new Mark(Kind.MORTISE, joint, face, local(part, mouth)));
+    }
+    return out;
+  }
+
   private static void add(List<Mark> out, Mark mark) {
     if (!mark.corners().isEmpty()) {
       out.add(mark);
@@ -167,7 +217,7 @@ public record Setout(
     return hole.stream()
         .flatMap(c -> c.clipped(mouth).stream())
         .flatMap(c -> c.points().stream())
-        .filter(p -> Math.abs(mouth.height(p)) < dryfit.measure.Tolerances.contact())
+        .filter(p -> Math.abs(mouth.height(p)) < Tolerances.contact())
         .toList();
   }
 
@@ -177,7 +227,7 @@ public record Setout(
     Plane plane = part.frame().local(joint.mouth());
     List<Vec3> out = new ArrayList<>();
     for (int i = 0; i < mesh.pointCount(); i++) {
-      if (Math.abs(plane.height(mesh.point(i))) < dryfit.measure.Tolerances.contact()) {
+      if (Math.abs(plane.height(mesh.point(i))) < Tolerances.contact()) {
         out.add(mesh.point(i));
       }
     }
@@ -201,6 +251,12 @@ public record Setout(
   /** Along the part, from the end that lengths are taken from, mm. */
   public double along(Vec3 own) {
     return fromStart ? own.x() - bounds.low().x() : bounds.high().x() - own.x();
+  }
+
+  /** Along the part, from its start or from its end. */
+  public Span alongFrom(boolean start, List<Vec3> own) {
+    double from = start ? -bounds.low().x() : bounds.high().x();
+    return span(own.stream().mapToDouble(p -> from + (start ? p.x() : -p.x())).toArray());
   }
 
   /** Along the part. */

@@ -72,8 +72,20 @@ public record Step(Kind kind, String about, String face, List<Double> sizes, dou
     KERF,
     /** Shoulders and tenon on the end of a bent part: as {@link #TENON}. */
     TENON_ON_BENT,
-    /** A tenon turned on the end of a round part: length; the angle of its shoulder. */
+    /**
+     * A tenon turned on the end of a round part, its shoulder square: length to where the longest
+     * side of the shoulder comes.
+     */
     TURN_TENON,
+    /** The end of a round part turned to go in, which has no shoulder: length. */
+    TURN_END,
+    /** A shoulder that was turned square is pared to lean: the angle is off square. */
+    PARE_SHOULDER,
+    /**
+     * A shoulder is scribed to the face it meets, after its tenon; the angle of the line through
+     * its middle is off square.
+     */
+    SCRIBE,
     /** An end let in whole: depth. */
     HOUSED_END,
     /** The first outline is sawn. */

@@ -11,8 +11,10 @@ import dryfit.document.JointSizes;
 import dryfit.document.PartCuts;
 import dryfit.document.PartPlan;
 import dryfit.document.PartPlan.PanelShape;
+import dryfit.fit.EndSection;
 import dryfit.fit.Slant;
 import dryfit.geometry.EndCut;
+import dryfit.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,6 +42,9 @@ public record Steps(int part, List<Step> steps) {
 
   /** The making of one part. */
   private static final class Making {
+    /** Less than shows in the two decimals of a degree. */
+    private static final double SQUARE = Math.toRadians(0.005);
+
     private final Chair chair;
     private final int index;
     private final Part part;
@@ -213,8 +218,7 @@ public record Steps(int part, List<Step> steps) {
         if (joint.plan().kind() == Kind.HOUSING) {
           sized(Step.Kind.HOUSED_END, joint.label(), joint.plan().depth().orElse(0));
         } else if (joint.plan().shoulder() != Shoulder.NONE && isCutOnTheEnd(joint)) {
-          double off = EndCut.of(joint.mouth().flipped(), part.frameNear(joint.at())).offSquare();
-          steps.add(new Step(tenonKind(), joint.label(), "", List.of(joint.length()), off));
+          tenon(joint);
           Slant.of(chair, joint)
               .filter(slant -> !slant.leaningMortise())
               .ifPresent(
@@ -226,6 +230,8 @@ public record Steps(int part, List<Step> steps) {
                               "",
                               List.of(slant.shift()),
                               slant.angle())));
+        } else if (MortiseSteps.isRound(part) && isCutOnTheEnd(joint)) {
+          sized(Step.Kind.TURN_END, joint.label(), joint.length());
         } else if (joint.plan().sizes() instanceof JointSizes.Screwed screws) {
           sized(
               Step.Kind.CLEARANCE, joint.label(), screws.diameter(), screws.slot(), screws.head());
@@ -244,10 +250,27 @@ public record Steps(int part, List<Step> steps) {
       }
     }
 
+    /** A lathe turns every shoulder square; what leans or is hollow is pared off afterwards. */
+    private void tenon(Joint joint) {
+      double off = EndCut.of(joint.mouth().flipped(), part.frameNear(joint.at())).offSquare();
+      boolean scribed = joint.plan().shoulder() == Shoulder.SCRIBED;
+      if (MortiseSteps.isRound(part)) {
+        Vec3 end = EndSection.of(part, joint.mouth(), joint.at(), joint.atStart()).size();
+        double longer = Math.max(end.y(), end.z()) / 2 * Math.tan(off);
+        sized(Step.Kind.TURN_TENON, joint.label(), Math.max(0, joint.length() - longer));
+        if (!scribed && off > SQUARE) {
+          steps.add(new Step(Step.Kind.PARE_SHOULDER, joint.label(), "", List.of(), off));
+        }
+      } else {
+        steps.add(new Step(tenonKind(), joint.label(), "", List.of(joint.length()), off));
+      }
+      if (scribed) {
+        steps.add(new Step(Step.Kind.SCRIBE, joint.label(), "", List.of(), off));
+      }
+    }
+
     private Step.Kind tenonKind() {
-      return MortiseSteps.isRound(part)
-          ? Step.Kind.TURN_TENON
-          : part.bend().isPresent() ? Step.Kind.TENON_ON_BENT : Step.Kind.TENON;
+      return part.bend().isPresent() ? Step.Kind.TENON_ON_BENT : Step.Kind.TENON;
     }
 
     private boolean isCutOnTheEnd(Joint joint) {

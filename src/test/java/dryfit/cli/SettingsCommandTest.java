@@ -72,13 +72,25 @@ class SettingsCommandTest {
     "--part, no such, no part is called 'no such'",
     "--follower, 25:middle, 'a length, a colon, and shank or tip'",
     "--follower, 2:tip, at least 5 mm",
+    "--joint, arm to bakc leg, the nearest name is 'arm to back leg'",
+    "--part, arn, the nearest name is 'arm'; there are front-leg",
     "--drill-point, far, 'far' is not a length",
-    "--fits, 21, --fits is from 0 to 20"
+    "--drill-point, 600, 'without a unit it is in mm'",
+    "--fits, 1.5, a whole number from 0 to 20",
+    "--fits, 21, a whole number from 0 to 20"
   })
   void whatCannotBeIsToldInOneLine(String option, String value, String message) {
     Said said = Said.by("settings", ARMCHAIR, option, value);
     assertThat(said.code()).isEqualTo(2);
     assertThat(said.err()).contains(message);
     assertThat(said.err().lines()).hasSize(1);
+  }
+
+  @Test
+  void onePartOfAPairIsAskedForByItsHand() {
+    Said said = Said.by("settings", ARMCHAIR, "--part", "arm left");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("mortise in arm, left\n").doesNotContain(", both hands");
+    assertThat(said.out()).doesNotContain(", right\n");
   }
 }

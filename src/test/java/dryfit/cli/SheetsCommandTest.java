@@ -54,4 +54,11 @@ class SheetsCommandTest {
     assertThat(folder).isDirectoryNotContaining("glob:**.pdf");
     assertThat(blocked).isEmptyFile();
   }
+
+  @Test
+  void aFolderIsNoFileToWriteTo(@TempDir Path folder) {
+    Said said = Said.by("sheets", "models/low-stool.json", "--to", folder.toString());
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains("it is a folder; name a file");
+  }
 }

@@ -245,4 +245,36 @@ class StepsTest {
     assertThat(Math.tan(slant.angle())).isCloseTo(1 / 9.0, within(1e-6));
     assertThat(slant.sizes().get(0)).isCloseTo(18 / 9.0, within(0.05));
   }
+
+  /** A stick 20 thick, leaning 3 in 4 into a level board; its tenon is 24 long on its middle. */
+  private static List<Step> stick(String shoulder) {
+    Chair chair =
+        chair(
+            """
+            "board": { "form": "straight", "section": [40, 120], "from": [-200, 0, 120], "to": [200, 0, 120] },
+            "stick": { "form": "turned", "from": [0, -60, 20], "to": [0, 0, 100], "diameter": 20 }""",
+            """
+            "it": { "tenon": "stick end", "into": "board", "kind": "round-tenon", "diameter": 12, "length": 24, "shoulder": "%s" }"""
+                .formatted(shoulder));
+    return of(chair, "stick").stream().filter(s -> s.about().equals("it")).toList();
+  }
+
+  @Test
+  void aLeaningShoulderIsTurnedSquareAtItsLongSideAndThenPared() {
+    List<Step> steps = stick("flat");
+    assertThat(steps)
+        .extracting(Step::kind)
+        .containsExactly(Step.Kind.TURN_TENON, Step.Kind.PARE_SHOULDER);
+    // Off plumb by atan(3/4): at the rim, 10 from the middle, the shoulder is 7.5 longer.
+    assertThat(steps.get(0).sizes().get(0)).isCloseTo(24 - 7.5, within(0.01));
+    assertThat(Math.tan(steps.get(1).angle())).isCloseTo(0.75, within(1e-6));
+  }
+
+  @Test
+  void aScribedShoulderIsToldAndOneThatIsNotThereToo() {
+    assertThat(stick("scribed"))
+        .extracting(Step::kind)
+        .containsExactly(Step.Kind.TURN_TENON, Step.Kind.SCRIBE);
+    assertThat(stick("none")).extracting(Step::kind).containsExactly(Step.Kind.TURN_END);
+  }
 }

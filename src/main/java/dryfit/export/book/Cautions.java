@@ -33,7 +33,7 @@ final class Cautions {
 
   private static final Set<Kind> PLOUGHED = EnumSet.of(Kind.REBATE, Kind.GROOVE, Kind.NOTCH);
 
-  private static final Set<Kind> TURNED = EnumSet.of(Kind.TURN, Kind.TURN_TENON);
+  private static final Set<Kind> TURNED = EnumSet.of(Kind.TURN, Kind.TURN_TENON, Kind.TURN_END);
 
   static Sheet sheet(Chair chair) {
     Set<Kind> kinds = EnumSet.noneOf(Kind.class);

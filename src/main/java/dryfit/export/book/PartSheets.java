@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Hand;
+import dryfit.document.JointPlan;
 import dryfit.document.PartPlan;
 import dryfit.export.StepsText;
 import dryfit.export.TextStyle;
@@ -141,7 +142,12 @@ final class PartSheets {
                 + " × "
                 + style.length(blank.thickness())));
     Vec3 x = new Vec3(setout.fromStart() ? -1 : 1, 0, 0);
-    out.add(new Fact("reference end", sides.nearest(part.frame().turn(x)) + " end"));
+    out.add(
+        new Fact(
+            "reference end",
+            sides.nearest(part.frame().turn(x))
+                + " end"
+                + (setout.isEndCutAway(setout.fromStart()) ? " of the squared blank" : "")));
     out.add(new Fact("across its width", faces(part, setout, sides, true)));
     out.add(new Fact("across its thickness", faces(part, setout, sides, false)));
     if (pair) {
@@ -261,17 +267,13 @@ final class PartSheets {
     if (atEnd(mark)) {
       return "in the end";
     }
-    return isRound(mark) ? "middle " + style.length(middle(span)) : fromTo(span);
+    return isRound(mark) ? "middle " + style.length(span.middle()) : fromTo(span);
   }
 
   private String across(Setout setout, Mark mark) {
     boolean width = Math.abs(mark.face().z()) > 0.5;
     Span span = setout.across(mark.corners(), width);
-    return isRound(mark) ? "middle " + style.length(middle(span)) : fromTo(span);
-  }
-
-  private static double middle(Span span) {
-    return (span.from() + span.to()) / 2;
+    return isRound(mark) ? "middle " + style.length(span.middle()) : fromTo(span);
   }
 
   private String fromTo(Span span) {
@@ -344,6 +346,11 @@ final class PartSheets {
   }
 
   private String shoulder(Setout setout, Joint joint) {
+    if (joint.plan().shoulder() == JointPlan.Shoulder.SCRIBED) {
+      // Its corners are not on one plane; the line in its middle is.
+      double middle = setout.along(setout.part().frame().local(joint.at()));
+      return style.length(middle) + " in its middle,\nscribed";
+    }
     return setout.marks().stream()
         .filter(m -> m.kind() == Setout.Kind.SHOULDER && m.joint().equals(joint))
         .findFirst()

@@ -3,6 +3,7 @@ package dryfit.shop.setting;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.document.Hand;
+import dryfit.document.JointPlan.Shoulder;
 import dryfit.document.PartPlan;
 import dryfit.fit.FitReport;
 import dryfit.fit.JointAngles;
@@ -35,7 +36,10 @@ final class JointSettings {
   }
 
   void addTo(List<Setting> all) {
-    angles.shoulder().filter(s -> !s.offSquare().isSquare()).ifPresent(s -> shoulder(all, s));
+    angles
+        .shoulder()
+        .filter(s -> isScribed() || !s.offSquare().isSquare())
+        .ifPresent(s -> shoulder(all, s));
     Mortises mortises = new Mortises(chair, fit, bench);
     String where = "mortise in " + chair.parts().get(joint.mortised()).name();
     mortises
@@ -92,6 +96,10 @@ final class JointSettings {
         notes);
   }
 
+  private boolean isScribed() {
+    return joint.plan().shoulder() == Shoulder.SCRIBED;
+  }
+
   private void shoulder(List<Setting> all, ShoulderAngles shoulder) {
     String where = name(joint.tenoned()) + ", shoulder at the " + chair.endWord(joint) + " end";
     List<String> notes = new ArrayList<>(Shoulders.longest(shoulder));
@@ -100,7 +108,23 @@ final class JointSettings {
           "It is bent: hold the stock of the gauge to it close to the shoulder, not along its"
               + " chord.");
     }
-    all.add(onTenoned(Tool.BEVEL_GAUGE, where, Shoulders.bevels(shoulder), notes));
+    List<Reading> bevels = new ArrayList<>(Shoulders.bevels(shoulder));
+    if (isScribed()) {
+      double cope = Coping.depth(chair, fit);
+      if (cope > 0) {
+        bevels.add(
+            new Reading.Size("coping", cope, "how far it reaches beyond the line at its deepest"));
+      }
+      notes.add(
+          "Scribed to "
+              + name(joint.mortised())
+              + ": the bevel strikes only the line through its middle. Leave it long, scribe it to"
+              + " the face and pare by trial; no flat saw cut makes it.");
+    }
+    all.add(onTenoned(Tool.BEVEL_GAUGE, where, bevels, notes));
+    if (isScribed()) {
+      return;
+    }
     shoulder
         .saw()
         .ifPresent(saw -> all.add(onTenoned(Tool.SAW, where, Shoulders.saw(saw), List.of())));
@@ -109,8 +133,12 @@ final class JointSettings {
   /** Set-backs of faces, what stands proud, and what a peg is drawn by. */
   private List<Reading> marks() {
     List<Reading> out = new ArrayList<>();
+    PartPlan mortised = chair.parts().get(joint.mortised()).plan();
+    boolean board = mortised instanceof PartPlan.Seat || mortised instanceof PartPlan.Panel;
+    // How far a leg stands inside the rim of a seat is where its mortise is; nobody gauges it.
     fit.detail()
         .reveal()
+        .filter(reveal -> !board)
         .ifPresent(reveal -> reveal.sides().forEach(side -> out.add(setback(side))));
     if (joint.through() && joint.plan().proud() > 0) {
       out.add(new Reading.Size("tenon stands proud", joint.plan().proud(), ""));

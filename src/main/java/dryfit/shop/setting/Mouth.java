@@ -3,40 +3,45 @@ package dryfit.shop.setting;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.build.Tenon;
 import dryfit.fit.PartSides;
-import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Angle;
 import dryfit.measure.BenchAngle;
-import dryfit.solid.Convex;
+import dryfit.shop.Setout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Where the mouth of a mortise is knifed on its face: from one end of the part and from one edge of
- * the face, or on a round part from a line along it.
+ * the face, or on a round part from a line along it; measured from the faces that the bench book
+ * measures from, {@link Setout}.
  *
  * @param readings lengths from the end, then from the edge
  */
 record Mouth(List<Reading> readings, List<String> notes) {
-  /** Words of edges that a maker would rather measure from, best first. */
-  private static final List<String> PREFERRED = List.of("outside", "front", "top", "right");
+  /** What is no more than this off a line is on it to a maker, mm. */
+  private static final double ON = 0.05;
 
-  /** Half of the stretch of a part in which its edge is looked for beside a mortise, mm. */
-  private static final double BESIDE = 0.5;
+  private static final String MIDDLE = "a line along its middle";
 
   static Optional<Mouth> of(Chair chair, Joint joint) {
     Part part = chair.parts().get(joint.mortised());
     Vec3 n = joint.mouth().normal();
     Vec3 along = part.lengthNear(joint.at());
     boolean inEnd = Math.abs(along.dot(n)) > Math.sqrt(0.5);
-    if (joint.mortise().isEmpty() || part.bend().isPresent() || inEnd) {
+    if (joint.mortise().isEmpty() || inEnd) {
       return Optional.empty();
     }
-    return Optional.of(new Setter(chair, joint, part, along.across(n).unit()).mouth());
+    if (part.bend().isPresent()) {
+      return Optional.of(
+          new Mouth(
+              List.of(new Reading.Said("on a bent part", "no face or edge to measure from")),
+              List.of(
+                  "Mark its middle line along the curve, and take the place and the shape of the"
+                      + " mouth from its full-size print (templates --mouths).")));
+    }
+    return Optional.of(new Setter(chair, joint, part).mouth());
   }
 
   /** The lengths of one mouth. */
@@ -44,57 +49,26 @@ record Mouth(List<Reading> readings, List<String> notes) {
     private final Joint joint;
     private final Part part;
     private final PartSides sides;
-    private final Vec3 along;
-    private final Vec3 across;
+    private final Setout setout;
     private final List<Reading> readings = new ArrayList<>();
 
-    Setter(Chair chair, Joint joint, Part part, Vec3 along) {
+    Setter(Chair chair, Joint joint, Part part) {
       this.joint = joint;
       this.part = part;
       this.sides = PartSides.of(chair, part, joint.hand());
-      this.along = along;
-      Vec3 beside = along.cross(joint.mouth().normal()).unit();
-      this.across = PREFERRED.contains(sides.nearest(beside)) ? beside : beside.negated();
+      this.setout = Setout.ofMortise(chair, joint);
     }
 
     Mouth mouth() {
-      double low = -reach(along.negated());
-      double high = reach(along);
-      double at = joint.at().dot(along);
-      boolean fromLow = at - low <= high - at;
-      Vec3 out = fromLow ? along.negated() : along;
-      double end = reach(out);
-      String endWord = "the " + sides.nearest(out) + " end";
-      boolean round = part.isRound();
-      Vec3 middle = part.frame().origin();
-      double edge = round ? middle.dot(across) : edge();
-      String edgeWord =
-          round ? "a line along its middle" : "the " + sides.nearest(across) + " edge";
+      boolean round = joint.plan().diameter().isPresent();
       int number = 0;
-      boolean askew = false;
-      for (Tenon tenon : joint.tenons()) {
-        if (tenon.hole().isEmpty()) {
-          continue;
-        }
+      for (Setout.Mark mark : setout.marks()) {
         number++;
-        String which = joint.tenons().size() > 1 ? number + ": " : "";
-        List<Vec3> corners = onMouth(tenon.hole().get(0));
-        span(which + "along the part", corners, p -> end - p.dot(out), endWord, "");
-        boolean centred = round && joint.plan().diameter().isPresent();
-        if (centred) {
-          double off = joint.at().dot(across) - edge;
-          readings.add(
-              Math.abs(off) < BESIDE / 10
-                  ? new Reading.Said(which + "across it", "on " + edgeWord)
-                  : new Reading.Size(
-                      which + "its middle, from " + edgeWord,
-                      Math.abs(off),
-                      "towards the " + sides.nearest(off > 0 ? across : across.negated())));
-        } else {
-          span(which + "across it", corners, p -> edge - p.dot(across), edgeWord, "");
-        }
-        askew |= !joint.plan().diameter().isPresent() && askew();
+        String which = setout.marks().size() > 1 ? number + ": " : "";
+        along(which, mark, round);
+        across(which, mark, round);
       }
+      boolean askew = number > 0 && !round && !corner().isSquare();
       List<String> notes = new ArrayList<>();
       if (askew) {
         notes.add(
@@ -106,15 +80,72 @@ record Mouth(List<Reading> readings, List<String> notes) {
       return new Mouth(List.copyOf(readings), List.copyOf(notes));
     }
 
-    private void span(
-        String what, List<Vec3> corners, ToDoubleFunction<Vec3> off, String from, String sense) {
-      double least = corners.stream().mapToDouble(off).min().orElse(0);
-      double most = corners.stream().mapToDouble(off).max().orElse(0);
-      readings.add(new Reading.Span(what, least, most, from, sense));
+    /** From the end that is nearer. */
+    private void along(String which, Setout.Mark mark, boolean round) {
+      Setout.Span low = setout.alongFrom(true, mark.corners());
+      Setout.Span high = setout.alongFrom(false, mark.corners());
+      boolean start = low.from() <= high.from();
+      Vec3 out = new Vec3(start ? -1 : 1, 0, 0);
+      String origin = "the " + word(out) + " end" + later(setout.isEndCutAway(start));
+      stretch(which + "along the part", start ? low : high, origin, round);
     }
 
-    private boolean askew() {
-      return !corner().isSquare();
+    private void across(String which, Setout.Mark mark, boolean round) {
+      if (setout.isRound()) {
+        aroundMiddle(which, mark, round);
+        return;
+      }
+      boolean width = Math.abs(mark.face().z()) > 0.5;
+      Setout.Span span = setout.across(mark.corners(), width);
+      Optional<Vec3> face = width ? setout.acrossWidth() : setout.acrossThickness();
+      String origin =
+          face.map(f -> "the " + word(f) + " edge" + later(setout.isCutAway(width))).orElse(MIDDLE);
+      stretch(which + "across it", span, origin, round);
+    }
+
+    /** What is turned has no faces: from the line along it that looks the way the mouth does. */
+    private void aroundMiddle(String which, Setout.Mark mark, boolean round) {
+      Vec3 n = part.frame().localDirection(joint.mouth().normal());
+      Vec3 across = new Vec3(1, 0, 0).cross(n).unit();
+      double[] off = mark.corners().stream().mapToDouble(p -> p.dot(across)).sorted().toArray();
+      double least = off[0];
+      double most = off[off.length - 1];
+      double middle = (least + most) / 2;
+      String towards = "towards the " + word(middle < 0 ? across.negated() : across);
+      if (Math.abs(middle) < ON) {
+        readings.add(
+            round
+                ? new Reading.Said(which + "across it", "on " + MIDDLE)
+                : new Reading.Size(
+                    which + "across it", most - least, "half on each side of " + MIDDLE));
+      } else if (round) {
+        readings.add(
+            new Reading.Size(which + "its middle, from " + MIDDLE, Math.abs(middle), towards));
+      } else {
+        readings.add(
+            new Reading.Span(
+                which + "across it",
+                middle > 0 ? least : -most,
+                middle > 0 ? most : -least,
+                MIDDLE,
+                towards));
+      }
+    }
+
+    /** A hole is bored where its middle is; of any other mouth both its lines are knifed. */
+    private void stretch(String what, Setout.Span span, String origin, boolean round) {
+      readings.add(
+          round
+              ? new Reading.Size(what + ", its middle", span.middle(), "from " + origin)
+              : new Reading.Span(what, span.from(), span.to(), origin, ""));
+    }
+
+    private static String later(boolean cutAway) {
+      return cutAway ? " of the squared blank" : "";
+    }
+
+    private String word(Vec3 own) {
+      return sides.nearest(part.frame().turn(own));
     }
 
     /** How far the corners of the mouth are off square. */
@@ -127,43 +158,6 @@ record Mouth(List<Reading> readings, List<String> notes) {
     private Vec3 onFace(Vec3 step) {
       Vec3 n = joint.mouth().normal();
       return step.minus(joint.entry().times(step.dot(n) / joint.entry().dot(n)));
-    }
-
-    private List<Vec3> onMouth(Convex hole) {
-      Plane mouth = joint.mouth();
-      double rate = mouth.normal().dot(joint.entry());
-      return hole.points().stream()
-          .map(p -> p.minus(joint.entry().times(mouth.height(p) / rate)))
-          .toList();
-    }
-
-    private double reach(Vec3 out) {
-      return part.bodyCells().stream()
-          .mapToDouble(c -> c.placed(part.frame()).reach(out))
-          .max()
-          .orElse(0);
-    }
-
-    /** The edge of the face beside the mortise, where the part is cut across there. */
-    private double edge() {
-      Plane here = Plane.through(joint.at(), along);
-      double face = joint.mouth().offset();
-      Vec3 n = joint.mouth().normal();
-      double most = Double.NEGATIVE_INFINITY;
-      for (Convex own : part.bodyCells()) {
-        Optional<Convex> slice =
-            own.placed(part.frame())
-                .clipped(here.moved(BESIDE))
-                .flatMap(c -> c.clipped(here.moved(-BESIDE).flipped()));
-        if (slice.isPresent()) {
-          for (Vec3 p : slice.get().points()) {
-            if (n.dot(p) > face - joint.length()) {
-              most = Math.max(most, p.dot(across));
-            }
-          }
-        }
-      }
-      return Double.isInfinite(most) ? reach(across) : most;
     }
   }
 }

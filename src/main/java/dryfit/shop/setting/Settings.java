@@ -1,6 +1,8 @@
 package dryfit.shop.setting;
 
 import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
 import dryfit.fit.FitReport;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -45,7 +47,7 @@ public record Settings(Chair chair, Bench bench, List<Setting> all) {
     return all.stream().filter(s -> s.joint().isEmpty() && s.part() == part).toList();
   }
 
-  /** Those of a joint and of a part, each by its name in the document; empty for any. */
+  /** Those of a joint and of a part, each by its name or its label; empty for any. */
   public Settings only(String joint, String part) {
     return new Settings(
         chair,
@@ -55,9 +57,17 @@ public record Settings(Chair chair, Bench bench, List<Setting> all) {
                 s ->
                     joint.isEmpty()
                         || s.joint().isPresent()
-                            && chair.joints().get(s.joint().getAsInt()).name().equals(joint))
-            .filter(s -> part.isEmpty() || chair.parts().get(s.part()).name().equals(part))
+                            && isCalled(chair.joints().get(s.joint().getAsInt()), joint))
+            .filter(s -> part.isEmpty() || isCalled(chair.parts().get(s.part()), part))
             .toList());
+  }
+
+  private static boolean isCalled(Joint joint, String name) {
+    return joint.name().equals(name) || joint.label().equals(name);
+  }
+
+  private static boolean isCalled(Part part, String name) {
+    return part.name().equals(name) || part.label().equals(name);
   }
 
   /** What to keep in mind with the machines that are named, each once. */

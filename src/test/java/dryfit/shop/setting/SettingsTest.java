@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dryfit.fit.FitReport;
 import dryfit.fit.Fitted;
 import dryfit.shop.EasedArm;
+import dryfit.shop.Setout;
 import dryfit.shop.setting.Bench.Bearing;
 import dryfit.shop.setting.Bench.Follower;
 import java.util.List;
@@ -14,6 +15,9 @@ import org.junit.jupiter.api.Test;
 /** Small chairs of demo data; lengths in millimetres, worked by hand. */
 class SettingsTest {
   private static final double NEAR = 0.01;
+
+  /** An arc is made of chords, whose corners need not be where it is furthest out. */
+  private static final double CHORD = 0.1;
 
   private static FitReport fitted(String parts, String joints) {
     return Fitted.of(
@@ -115,6 +119,59 @@ class SettingsTest {
     assertThat(across.origin()).isEqualTo("the right edge");
     assertThat(across.from()).isCloseTo(16 - 4.1, within(NEAR));
     assertThat(across.to()).isCloseTo(16 + 4.1, within(NEAR));
+  }
+
+  /** A seat whose front is sawn to an arc: corners at 100, its middle at 80; a leg at 100, 130. */
+  @Test
+  void aMouthIsMeasuredFromTheSquaredBlankWhoseEdgesAreSawnAwayLaterAsInTheBook() {
+    FitReport seat =
+        fitted(
+            """
+            "seat": { "form": "seat", "at": [0, 200, 450], "thickness": 30, "grain": [1, 0, 0],
+              "outline": [ [-150, -100], { "arc-to": [150, -100], "rise": -20 }, [150, 100], { "arc-to": [-150, 100], "rise": -20 } ] },
+            "leg": { "form": "turned", "pair": true, "from": [100, 130, 420], "to": [100, 130, 0], "diameter": 40 }
+            """,
+            """
+            "leg": { "tenon": "leg top", "into": "seat", "kind": "round-tenon", "diameter": 20, "length": 20 }
+            """);
+    List<Setting> mouths =
+        Settings.of(seat).all().stream().filter(s -> s.tool() == Tool.KNIFE).toList();
+    assertThat(mouths).hasSize(2);
+    for (Setting mouth : mouths) {
+      Reading.Size along = (Reading.Size) reading(mouth, "along the part, its middle");
+      assertThat(along.mm()).isCloseTo(150 - 100, within(NEAR));
+      assertThat(along.sense()).isEqualTo("from the outside end");
+      Reading.Size across = (Reading.Size) reading(mouth, "across it, its middle");
+      assertThat(across.mm()).isCloseTo(130 - 80, within(CHORD));
+      assertThat(across.sense()).isEqualTo("from the front edge of the squared blank");
+    }
+    Setout book = Setout.of(seat.chair(), 0);
+    assertThat(book.marks()).hasSize(2);
+    book.marks()
+        .forEach(
+            m ->
+                assertThat(book.across(m.corners(), true).middle())
+                    .isCloseTo(130 - 80, within(CHORD)));
+  }
+
+  /** Narrowing to the back, so that its ends are sawn away too: at 150 only a corner is left. */
+  @Test
+  void anEndThatIsSawnSlantingIsToldAsOneOfTheSquaredBlank() {
+    FitReport seat =
+        fitted(
+            """
+            "seat": { "form": "seat", "at": [0, 200, 450], "thickness": 30, "grain": [1, 0, 0],
+              "outline": [ [-150, -100], [150, -100], [120, 100], [-120, 100] ] },
+            "leg": { "form": "turned", "from": [100, 130, 420], "to": [100, 130, 0], "diameter": 40 }
+            """,
+            """
+            "leg": { "tenon": "leg top", "into": "seat", "kind": "round-tenon", "diameter": 20, "length": 20 }
+            """);
+    Setting mouth = only(Settings.of(seat), Tool.KNIFE);
+    assertThat(reading(mouth, "along the part, its middle").sense())
+        .isEqualTo("from the right end of the squared blank");
+    assertThat(reading(mouth, "across it, its middle").sense()).isEqualTo("from the front edge");
+    assertThat(size(mouth, "across it, its middle")).isCloseTo(30, within(NEAR));
   }
 
   @Test
@@ -233,5 +290,64 @@ class SettingsTest {
   void cautionsNameOnlyTheMachinesThatAreUsed() {
     assertThat(Settings.of(hump()).cautions()).containsExactly(Tool.FOLLOWER_BIT.caution());
     assertThat(Settings.of(legAndRails()).cautions()).containsExactly(Tool.DRILL.caution());
+  }
+
+  /**
+   * A rail 20 thick and 30 high into a post of 40 across: its cheeks reach 10 beside its middle.
+   */
+  private static FitReport scribed(String shoulder) {
+    return fitted(
+        """
+        "post": { "form": "turned", "from": [0, 0, 0], "to": [0, 0, 400], "diameter": 40 },
+        "rail": { "form": "straight", "section": [30, 20], "from": [0, -200, 200], "to": [0, -10, 200] }
+        """,
+        """
+        "it": { "tenon": "rail end", "into": "post", "kind": "round-tenon", "diameter": 12, "length": 15, "shoulder": "%s" }
+        """
+            .formatted(shoulder));
+  }
+
+  @Test
+  void aScribedShoulderIsToldWithItsCopingAndHasNoSawSetting() {
+    List<Setting> all = Settings.of(scribed("scribed")).all();
+    assertThat(all).extracting(Setting::tool).doesNotContain(Tool.SAW);
+    Setting bevel =
+        all.stream().filter(s -> s.tool() == Tool.BEVEL_GAUGE).findFirst().orElseThrow();
+    // The round of 20 falls back by 20 - sqrt(20² - 10²) at the cheeks, 10 from its middle.
+    assertThat(size(bevel, "coping")).isCloseTo(20 - Math.sqrt(300), within(CHORD));
+    assertThat(bevel.notes()).anyMatch(n -> n.startsWith("Scribed to post"));
+  }
+
+  @Test
+  void aBentPartSaysWhyItsMouthHasNoLengths() {
+    FitReport bent =
+        fitted(
+            """
+            "crest": { "form": "bent", "section": [60, 30], "upright": true, "from": [150, 0, 400], "to": [-150, 0, 400], "rise": 40, "toward": "back" },
+            "stick": { "form": "turned", "from": [0, 40, 0], "to": [0, 40, 380], "diameter": 20 }
+            """,
+            """
+            "it": { "tenon": "stick end", "into": "crest", "kind": "round-tenon", "diameter": 10, "length": 20 }
+            """);
+    Setting knife = only(Settings.of(bent), Tool.KNIFE);
+    assertThat(knife.notes()).anyMatch(n -> n.contains("full-size print"));
+  }
+
+  @Test
+  void nobodyGaugesHowFarALegStandsInsideASeat() {
+    FitReport seat =
+        fitted(
+            """
+            "seat": { "form": "seat", "at": [0, 200, 450], "thickness": 30, "grain": [1, 0, 0],
+              "outline": [ [-150, -100], [150, -100], [150, 100], [-150, 100] ] },
+            "leg": { "form": "straight", "section": [40, 40], "from": [100, 130, 420], "to": [100, 130, 0] }
+            """,
+            """
+            "leg": { "tenon": "leg top", "into": "seat", "kind": "round-tenon", "diameter": 20, "length": 20 }
+            """);
+    assertThat(Settings.of(seat).all())
+        .extracting(Setting::tool)
+        .contains(Tool.KNIFE)
+        .doesNotContain(Tool.MARKING_GAUGE);
   }
 }
