@@ -190,6 +190,9 @@ public record Design(
     /** The frames of four legs whose diagonals can be measured. */
     public static final List<String> FRAMES = List.of("seat", "front", "back");
 
+    /** What is measured at the middle or at one edge of a shoulder. */
+    public static final String GAP = "shoulder gap";
+
     /** The edges of a shoulder: as the chair stands, not as the part lies on the bench. */
     public static final List<String> SIDES =
         List.of("top", "bottom", "front", "back", "outside", "inside");

@@ -3,6 +3,7 @@ package dryfit.document;
 import dryfit.document.Design.JigPlan;
 import dryfit.document.Design.Measurement;
 import dryfit.document.Design.Waiver;
+import dryfit.document.Quantity.Kind;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -39,6 +40,39 @@ final class ListsReader {
     this.refs = new Refs(context);
   }
 
+  /** A lean is an angle, all else a length; what is made of wood is larger than nothing. */
+  private void held(String what, Quantity value, Json at) {
+    Kind wanted = what.startsWith("lean") ? Kind.ANGLE : Kind.LENGTH;
+    if (value.kind() != wanted && value.kind() != Kind.NUMBER) {
+      boolean length = wanted == Kind.LENGTH;
+      context
+          .problems()
+          .add(
+              "wrong-kind",
+              at.at(),
+              at.shown(),
+              length ? "a length" : "an angle",
+              "a \u201c"
+                  + what
+                  + "\u201d is "
+                  + (length ? "a length, such as 17.6 mm" : "an angle, such as 4.5 deg")
+                  + ", and this is "
+                  + at.shown());
+    } else if (wanted == Kind.LENGTH && !MAY_BE_NONE.contains(what) && value.value() <= 0) {
+      context
+          .problems()
+          .add(
+              "not-positive",
+              at.at(),
+              at.shown(),
+              "above zero",
+              "a \u201c" + what + "\u201d of " + at.shown() + " is no wood; it must be above zero");
+    }
+  }
+
+  /** Sizes that tell where a part stands, and not how large it is. */
+  private static final List<String> MAY_BE_NONE = List.of("proud", Measurement.GAP);
+
   List<Measurement> measured(Fields root) {
     List<Measurement> list = new ArrayList<>();
     for (Json item : root.list("measured")) {
@@ -68,7 +102,15 @@ final class ListsReader {
       Hand hand = fields.wordIfAny("hand", ONE_HAND).orElse(Hand.NONE);
       String at = fields.wordIfAny("at", words(Measurement.SIDES)).orElse("");
       String what = fields.needWords("what");
-      Optional<Quantity> value = fields.need("value").flatMap(context.numbers()::quantity);
+      Optional<Json> written = fields.need("value");
+      Optional<Quantity> value = written.flatMap(context.numbers()::quantity);
+      value.ifPresent(quantity -> held(what, quantity, written.get()));
+      if (fields.has("at") && !what.isEmpty() && !what.equals(Measurement.GAP)) {
+        fields.conflict(
+            "conflict",
+            "at",
+            "only a \u201c" + Measurement.GAP + "\u201d is measured at one side of a joint");
+      }
       String on = date(fields);
       value.ifPresent(
           quantity ->

@@ -7,8 +7,11 @@ import dryfit.document.Design.Measurement;
 import dryfit.document.FitLimit;
 import dryfit.document.Hand;
 import dryfit.document.Quantity;
+import dryfit.geometry.Frame;
+import dryfit.geometry.Vec3;
 import dryfit.measure.Angle;
 import dryfit.measure.Length;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -223,7 +226,7 @@ public final class AsMeasured {
     List<String> advice = new ArrayList<>();
     if (lean) {
       double far = chair.parts().get(joint.tenoned()).solid().mesh().bounds().size().x();
-      double tall = chair.parts().get(joint.tenoned()).blank().width();
+      double tall = shoulder(joint, m.what().equals("lean along"));
       advice.add(
           "out by "
               + Angle.degrees(Math.abs(by))
@@ -252,6 +255,20 @@ public final class AsMeasured {
       advice.add("the shoulder stays off; see below who may hold it open");
     }
     return new Told(m, OptionalDouble.of(planned), advice, true);
+  }
+
+  /** How far a shoulder reaches along the part it lands on, or across that part, mm. */
+  private double shoulder(Joint joint, boolean along) {
+    Part part = chair.parts().get(joint.tenoned());
+    Vec3 n = joint.mouth().normal();
+    Vec3 length = chair.parts().get(joint.mortised()).lengthNear(joint.at()).across(n);
+    if (length.length() < Tolerances.nearlyParallel()) {
+      return part.blank().width();
+    }
+    Vec3 way = along ? length.unit() : length.unit().cross(n);
+    Frame f = part.frameNear(joint.at());
+    return Math.abs(f.y().dot(way)) * part.blank().width()
+        + Math.abs(f.z().dot(way)) * part.blank().thickness();
   }
 
   /** Less than this no bevel gauge shows, radians. */

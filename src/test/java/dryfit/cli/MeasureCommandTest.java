@@ -102,4 +102,53 @@ class MeasureCommandTest {
     assertThat(run("--json").out())
         .contains("\"format\" : \"dryfit-measured/1\"", "\"unexplained\" : 0.8");
   }
+
+  @Test
+  void whatIsNoSuchSizeIsRefusedAndTheFileStays() throws IOException {
+    String before = Files.readString(stool);
+    for (String value : List.of("17 deg", "-17 mm", "0 mm")) {
+      Said said =
+          run("--part", "front-rail", "--what", "length", "--value", value, "--on", "2026-03-02");
+      assertThat(said.code()).isNotZero();
+      assertThat(said.err()).contains("length");
+      assertThat(Files.readString(stool)).isEqualTo(before);
+    }
+    Said side =
+        run(
+            "--joint",
+            "front rail to leg",
+            "--at",
+            "top",
+            "--what",
+            "tenon length",
+            "--value",
+            "24 mm",
+            "--on",
+            "2026-03-02");
+    assertThat(side.code()).isNotZero();
+    assertThat(Files.readString(stool)).isEqualTo(before);
+  }
+
+  @Test
+  void aLeanGapesOverTheSideOfTheShoulderThatItTurns() {
+    // The rail is 60 high along the leg and 22 thick across it: 60 tan 1° and 22 tan 1°.
+    for (String[] one :
+        new String[][] {
+          {"lean along", "1.05 mm over 60.0 mm"}, {"lean across", "0.38 mm over 22.0 mm"}
+        }) {
+      Said said =
+          run(
+              "--joint",
+              "front rail to leg",
+              "--hand",
+              "left",
+              "--what",
+              one[0],
+              "--value",
+              "1 deg",
+              "--on",
+              "2026-03-02");
+      assertThat(said.out().replaceAll("\\s+", " ")).contains(one[1]);
+    }
+  }
 }
