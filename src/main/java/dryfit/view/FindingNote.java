@@ -60,17 +60,29 @@ final class FindingNote extends VBox {
   /**
    * The chair was built anew.
    *
-   * @return whether it still has this finding
+   * @return this if the finding stands as it did, one that tells what it has become, with the
+   *     reason begun here, or nothing if it is gone
    */
-  boolean follow(Shown next) {
+  Optional<FindingNote> follow(Shown next, TextStyle style) {
     shown = next;
     Optional<Finding> still =
         next.report().findings().stream()
             .filter(f -> f.check().equals(finding.check()))
             .filter(f -> f.parts().equals(finding.parts()) && f.joints().equals(finding.joints()))
             .findFirst();
+    if (still.isPresent() && !tellsTheSame(still.get())) {
+      FindingNote changed = new FindingNote(session, still.get(), next, style);
+      changed.reason.setText(reason.getText());
+      return Optional.of(changed);
+    }
     still.ifPresent(f -> standing(f.waived()));
-    return still.isPresent();
+    return still.map(f -> this);
+  }
+
+  /** Whichever unit it is told in. */
+  private boolean tellsTheSame(Finding other) {
+    return other.severity() == finding.severity()
+        && Double.compare(other.measured(), finding.measured()) == 0;
   }
 
   private void standing(Optional<String> waived) {

@@ -56,7 +56,7 @@ final class JointCard extends ScrollPane {
   void show(Shown next, TextStyle with) {
     shown = next;
     style = with;
-    note = note.filter(n -> n.follow(next));
+    note = note.flatMap(n -> n.follow(next, with));
     fill();
   }
 

@@ -55,6 +55,38 @@ class MakerWindowTest {
   }
 
   @Test
+  void aFindingThatIsTakenUpFollowsToAnotherVariantOrGoes(FxRobot robot) {
+    screen.open(Path.of("models/orchard-side-chair.json"));
+    OnScreen.ask(
+        () -> {
+          screen.window.session().choose("unmitred");
+          return null;
+        });
+    screen.settled();
+    // What is to be looked at there is only good to know where the tips are mitred.
+    Button ticket =
+        OnScreen.ask(
+            () ->
+                tickets(robot).stream()
+                    .filter(t -> ((Finding) t.getUserData()).severity() == Finding.Severity.LOOK)
+                    .findFirst()
+                    .orElseThrow());
+    Finding look = (Finding) ticket.getUserData();
+    robot.clickOn(ticket);
+    screen.settled();
+    assertThat(robot.lookup("#accept").queryAll()).hasSize(1);
+    OnScreen.ask(
+        () -> {
+          screen.window.session().choose("as drawn");
+          return null;
+        });
+    screen.settled();
+    assertThat(robot.lookup("#accept").queryAll()).isEmpty();
+    assertThat(robot.lookup("#finding-message").queryAll())
+        .noneMatch(l -> ((Labeled) l).getText().equals(look.message()));
+  }
+
+  @Test
   void aFindingIsAcceptedWithAReasonThatCanBeTakenBack(FxRobot robot) throws Exception {
     Path own = state.resolve("accept.json");
     // The chair without the waivers it ships with.

@@ -124,7 +124,7 @@ final class Figures {
     Joint joint = chair.joints().get(i);
     for (JointDetail.SideGap gap : detail.gaps()) {
       Datum datum = datum(joint, "gap at the " + gap.side(), Datum.Kind.GAP, gap.least().value());
-      add(datum, least(gap), most(joint, gap), new Site.Gap(i, gap.side()));
+      add(datum, least(joint, gap), most(joint, gap), new Site.Gap(i, gap.side()));
     }
     double wood = Limit.of(chair.design(), FitLimit.LEAST_WALL, joint).value();
     for (JointDetail.Wall w : detail.walls()) {
@@ -146,23 +146,34 @@ final class Figures {
     return new Datum(Group.CLEARANCE, joint.label(), what, kind, value);
   }
 
-  /** A shoulder that presses holds another open, and counts there. */
-  private static double least(JointDetail.SideGap gap) {
-    return gap.side().equals("shoulder") ? -NEVER : -Tolerances.contact();
+  /** A shoulder that presses holds another open, and counts there; a cheek needs room for glue. */
+  private double least(Joint joint, JointDetail.SideGap gap) {
+    if (gap.side().equals("shoulder")) {
+      return -NEVER;
+    }
+    return isGluedCheek(joint, gap)
+        ? Limit.of(chair.design(), FitLimit.CHEEK_GAP_LEAST, joint).value() - spare(joint)
+        : -Tolerances.contact();
   }
 
   private double most(Joint joint, JointDetail.SideGap gap) {
     if (gap.side().equals("shoulder")) {
       return Limit.of(chair.design(), FitLimit.SHOULDER_GAP, joint).value() + Tolerances.contact();
     }
+    return isGluedCheek(joint, gap)
+        ? Limit.of(chair.design(), FitLimit.CHEEK_GAP_MOST, joint).value() + spare(joint)
+        : NEVER;
+  }
+
+  private static boolean isGluedCheek(Joint joint, JointDetail.SideGap gap) {
     Kind kind = joint.plan().kind();
     boolean cheek = gap.side().endsWith("cheek") || gap.side().equals("all round");
-    if (!cheek || kind == Kind.GROOVE || kind == Kind.NOTCH) {
-      return NEVER;
-    }
+    return cheek && kind != Kind.GROOVE && kind != Kind.NOTCH;
+  }
+
+  /** Round tenons and holes are made of facets, which may stand against each other by so much. */
+  private static double spare(Joint joint) {
     double facets = joint.plan().diameter().isPresent() ? Tolerances.facet() : 0;
-    return Limit.of(chair.design(), FitLimit.CHEEK_GAP_MOST, joint).value()
-        + facets
-        + Tolerances.contact();
+    return facets + Tolerances.contact();
   }
 }

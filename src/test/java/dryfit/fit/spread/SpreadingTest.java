@@ -59,10 +59,12 @@ class SpreadingTest {
     double exact = FIT * (1 - Math.sqrt(0.05));
     assertThat(cheek.high() - planned).isCloseTo(exact, within(0.002));
     assertThat(planned - cheek.low()).isCloseTo(exact, within(0.002));
-    // The limit is 0.13 and the plan 0.1 mm: (1 − 0.3)² / 2, where contact makes little of it.
-    double free = (1 - (cheek.most() - planned) / FIT);
-    double chance = free * free / 2;
-    assertThat(chance).isCloseTo(0.245, within(0.03));
+    // The limits are 0.05 and 0.13 and the plan 0.1 mm: (1 − 0.5)² / 2 below and (1 − 0.3)² / 2
+    // above, where contact makes little of it.
+    double tight = 1 - (planned - cheek.least()) / FIT;
+    double loose = 1 - (cheek.most() - planned) / FIT;
+    double chance = tight * tight / 2 + loose * loose / 2;
+    assertThat(chance).isCloseTo(0.125 + 0.245, within(0.03));
     assertThat(cheek.chance())
         .isCloseTo(chance, within(3 * Math.sqrt(chance * (1 - chance) / RECTANGLE.draws())));
   }
