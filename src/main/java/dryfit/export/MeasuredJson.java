@@ -65,6 +65,11 @@ public final class MeasuredJson {
       out.set("expected", number(s.expected()));
       out.set("measured", number(s.measured()));
       out.set("racked", number(s.racked()));
+      out.set("bothLonger", number(s.larger()));
+      out.set("wider", s.larger().isPresent() ? number(s.across()) : NODES.nullNode());
+      out.set(
+          s.frame().equals("seat") ? "deeper" : "taller",
+          s.larger().isPresent() ? number(s.along()) : NODES.nullNode());
     }
     return JsonOut.bytes(root);
   }
@@ -93,6 +98,7 @@ public final class MeasuredJson {
     ObjectNode out = NODES.objectNode();
     out.put("joint", h.joint());
     out.put("at", h.at());
+    out.put("touching", h.touching());
     out.set("gap", number(h.gap()));
     out.set("round", texts(h.round()));
     out.set("measured", number(h.measured()));

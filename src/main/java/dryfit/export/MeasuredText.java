@@ -21,6 +21,9 @@ public final class MeasuredText {
   /** More suspects than this nobody goes and measures; JSON has them all. */
   private static final int SUSPECTS = 8;
 
+  /** Diagonals that are both off by no more are as good as a rule shows, mm. */
+  private static final double LARGER = 0.5;
+
   private final TextStyle style;
   private final StringBuilder out = new StringBuilder();
 
@@ -88,6 +91,19 @@ public final class MeasuredText {
             + style.gap(held.measured())
             + " of it; left to explain: "
             + style.gap(held.unexplained()));
+    if (!held.touching().isEmpty()) {
+      line(
+          "  ",
+          "    ",
+          "the shoulder is taken to touch at the "
+              + held.touching()
+              + ", where nothing was measured: then it is turned, and lengths have no part in it");
+    }
+    if (held.isExplained()) {
+      held.suspects().stream().filter(Suspect::measured).forEach(this::suspect);
+      line("  ", "    ", "that explains it: nothing else need be looked for");
+      return;
+    }
     List<Suspect> first = held.suspects().stream().limit(SUSPECTS).toList();
     List<Suspect> rest = held.suspects().stream().skip(SUSPECTS).toList();
     first.forEach(this::suspect);
@@ -228,7 +244,34 @@ public final class MeasuredText {
                       + side
                       + " together until it has gone in by "
                       + style.gap(Math.abs(racked) / 2)));
+      larger(s);
     }
+  }
+
+  /** Pulling makes one diagonal shorter by what the other gains; both together is another size. */
+  private void larger(Square s) {
+    double by = s.larger().orElse(0);
+    if (Math.abs(by) <= LARGER) {
+      return;
+    }
+    boolean more = by > 0;
+    String second =
+        s.frame().equals("seat") ? more ? "deeper" : "shallower" : more ? "taller" : "lower";
+    line(
+        "    ",
+        "    ",
+        "both diagonals are "
+            + style.gap(Math.abs(by))
+            + (more ? " longer" : " shorter")
+            + " than the made parts make them, and no pulling changes that: the frame is "
+            + style.gap(Math.abs(s.across()))
+            + (more ? " wider" : " narrower")
+            + ", or "
+            + style.gap(Math.abs(s.along()))
+            + " "
+            + second
+            + ", or some of both; measure its rails from shoulder to shoulder, and its shoulders"
+            + " for gaps");
   }
 
   private String longer(double by) {

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -46,6 +47,13 @@ public final class SweepOut {
     root.put("variant", sweep.plan().variant());
     root.put("dimension", sweep.plan().dimension());
     root.put("unit", CompareJson.unit(kind));
+    if (sweep.plan().isBounded()) {
+      ObjectNode may = root.putObject("documentAllows");
+      may.set("from", limit(kind, sweep.plan().least()));
+      may.set("to", limit(kind, sweep.plan().most()));
+    } else {
+      root.putNull("documentAllows");
+    }
     ArrayNode ranges = root.putArray("fitsBetween");
     for (Range r : sweep.ranges()) {
       ObjectNode out = ranges.addObject();
@@ -58,6 +66,7 @@ public final class SweepOut {
     for (Point p : sweep.points()) {
       ObjectNode out = points.addObject();
       out.set("value", CompareJson.value(kind, OptionalDouble.of(p.value())));
+      out.put("allowed", sweep.plan().allows(p.value()));
       out.put("fits", p.fits());
       out.put("reason", p.reason().orElse(null));
       out.put("stops", p.stops());
@@ -73,6 +82,11 @@ public final class SweepOut {
       }
     }
     return JsonOut.bytes(root);
+  }
+
+  private static JsonNode limit(Datum.Kind kind, double value) {
+    return CompareJson.value(
+        kind, Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value));
   }
 
   private static Datum.Kind kind(Sweep sweep) {
@@ -98,9 +112,10 @@ public final class SweepOut {
     out.append('\n');
     for (Point p : sweep.points()) {
       String start = String.format(java.util.Locale.ROOT, "%-13s", value(p.value()));
-      String answer =
-          p.fits() ? style.green("fits") : style.red(p.data().isEmpty() ? "refused" : "no");
       String bare = p.fits() ? "fits" : p.data().isEmpty() ? "refused" : "no";
+      boolean outside = !sweep.plan().allows(p.value());
+      bare += outside ? ", out" : "";
+      String answer = !p.fits() ? style.red(bare) : outside ? style.amber(bare) : style.green(bare);
       out.append(start)
           .append(" ".repeat(COLUMN - bare.length()))
           .append(answer)
@@ -111,6 +126,20 @@ public final class SweepOut {
           .append('\n');
     }
     out.append('\n');
+    List<String> outside =
+        sweep.points().stream()
+            .filter(p -> !sweep.plan().allows(p.value()))
+            .map(p -> value(p.value()))
+            .toList();
+    if (!outside.isEmpty()) {
+      wrapped(
+          out,
+          "out: beyond what the document lets "
+              + sweep.plan().dimension()
+              + " be, "
+              + documentAllows()
+              + " (its own “from” and “to”)");
+    }
     for (Range r : sweep.ranges()) {
       r.below().ifPresent(why -> wrapped(out, "below " + value(r.from()) + ": " + why));
       r.above().ifPresent(why -> wrapped(out, "above " + value(r.to()) + ": " + why));
@@ -122,15 +151,42 @@ public final class SweepOut {
     Wrapped.lines("", "  ", text).forEach(l -> out.append(l).append('\n'));
   }
 
+  /** The document's own range of the dimension. */
+  private String documentAllows() {
+    Sweep.Plan plan = sweep.plan();
+    String least = Double.isNaN(plan.least()) ? "" : "from " + value(plan.least());
+    String most = Double.isNaN(plan.most()) ? "" : "to " + value(plan.most());
+    return (least + " " + most).strip();
+  }
+
   private String answer() {
     if (sweep.ranges().isEmpty()) {
       return style.red("DOES NOT FIT") + " anywhere in this range";
     }
+    List<Range> allowed = sweep.allowed();
+    if (allowed.equals(sweep.ranges())) {
+      return style.green("FITS") + " " + told(allowed);
+    }
+    if (allowed.isEmpty()) {
+      return style.red("DOES NOT FIT")
+          + " where the document lets it be, "
+          + documentAllows()
+          + "; beyond that it fits "
+          + told(sweep.ranges());
+    }
+    return style.green("FITS")
+        + " "
+        + told(allowed)
+        + "; beyond what the document allows, "
+        + told(sweep.ranges());
+  }
+
+  private String told(List<Range> ranges) {
     List<String> all = new ArrayList<>();
-    for (Range r : sweep.ranges()) {
+    for (Range r : ranges) {
       all.add("from " + value(r.from()) + " to " + value(r.to()));
     }
-    return style.green("FITS") + " " + String.join(", and ", all);
+    return String.join(", and ", all);
   }
 
   private static OptionalDouble whole(Point p, String what) {

@@ -85,7 +85,7 @@ final class Twins {
   }
 
   private static boolean mirrors(Joint left, Joint right, int[] parts) {
-    return left != right
+    return left.hand() != right.hand()
         && parts[left.tenoned()] == right.tenoned()
         && parts[left.mortised()] == right.mortised()
         && left.plan().pointer().equals(right.plan().pointer())

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class SweepOutTest {
   private static final Sweep SWEEP =
       new Sweep(
-          new Sweep.Plan("as drawn", "rail", Quantity.Kind.LENGTH, 40, 60, 10),
+          new Sweep.Plan(
+              "as drawn", "rail", Quantity.Kind.LENGTH, 40, 60, 10, Double.NaN, Double.NaN),
           List.of(
               point(40, 2.5, Optional.empty()),
               point(50, 2.75, Optional.empty()),

@@ -100,8 +100,19 @@ public record Remade(
    * @param planned as drawn
    * @param expected as the parts are that were made
    * @param measured empty if not both were measured
+   * @param larger how much longer both are than the made parts make them, mm, with a sign; empty if
+   *     not both were measured
+   * @param across how much wider the frame would have to be to make all of that
+   * @param along how much deeper (the seat) or taller (front and back) instead
    */
-  public record Square(String frame, double planned, double expected, OptionalDouble measured) {
+  public record Square(
+      String frame,
+      double planned,
+      double expected,
+      OptionalDouble measured,
+      OptionalDouble larger,
+      double across,
+      double along) {
     /** What pulling along the longer diagonal puts right: no part is to blame for it, mm. */
     public OptionalDouble racked() {
       return measured.isPresent()
@@ -132,14 +143,14 @@ public record Remade(
     Closing(Chair chair, PlannedSizes plan) {
       this.chair = chair;
       this.plan = plan;
-      this.causes = new Causes(chair, plan);
+      this.causes = Causes.withTwinsAlike(chair, plan);
       this.made = causes.made();
       this.measured =
           causes.all().stream()
               .filter(c -> c.off().isPresent())
               .filter(c -> !c.what().equals(Causes.OPEN) && !c.what().equals(Causes.BOTTOMED))
               .toList();
-      this.slack = new Slack(chair, causes, made, measured, Set.of());
+      this.slack = Slack.withFewChanges(chair, causes, made, measured);
     }
 
     Remade all() {
@@ -326,11 +337,32 @@ public record Remade(
             a.isPresent() && b.isPresent()
                 ? OptionalDouble.of(a.getAsDouble() - b.getAsDouble())
                 : OptionalDouble.empty();
-        if (real.isPresent() || Math.abs(expected - planned) >= SHOWS) {
-          frames.add(new Square(left.frame(), planned, expected, real));
+        if (real.isPresent()) {
+          double longer =
+              (a.getAsDouble() - left.length() - grows(left)) / 2
+                  + (b.getAsDouble() - right.length() - grows(right)) / 2;
+          // A diagonal grows by the cosine of its angle to the side that does.
+          double across = Math.abs(left.along().unit().x()) + Math.abs(right.along().unit().x());
+          double along = rest(left.along().unit()) + rest(right.along().unit());
+          frames.add(
+              new Square(
+                  left.frame(),
+                  planned,
+                  expected,
+                  real,
+                  OptionalDouble.of(longer),
+                  2 * longer / across,
+                  2 * longer / along));
+        } else if (Math.abs(expected - planned) >= SHOWS) {
+          frames.add(
+              new Square(left.frame(), planned, expected, real, OptionalDouble.empty(), 0, 0));
         }
       }
       return frames;
+    }
+
+    private static double rest(Vec3 unit) {
+      return Math.hypot(unit.y(), unit.z());
     }
 
     private double grows(Diagonal d) {
