@@ -1,9 +1,13 @@
 package dryfit.view;
 
 import dryfit.document.Difference;
+import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
+import java.util.Collection;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** How things are called on screen. */
 final class Words {
@@ -28,6 +32,26 @@ final class Words {
     return name.replace('_', ' ')
         .replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ")
         .toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /** A formula with every dimension as it is called on screen: {@code seat top + 220}. */
+  static String formula(String formula, Collection<String> names) {
+    String told = formula;
+    for (String name : names) {
+      told =
+          told.replaceAll(
+              "\\b" + Pattern.quote(name) + "\\b", Matcher.quoteReplacement(dimension(name)));
+    }
+    return told;
+  }
+
+  /** The reason without the place in the document: the maker is looking at it. */
+  static String reason(Problem problem) {
+    String place = problem.pointer() + ": ";
+    String message = problem.message();
+    String reason = message.startsWith(place) ? message.substring(place.length()) : message;
+    // Where else it counts is told in places of the document, which nobody sees on screen.
+    return reason.replaceAll("; it is used at /.*$", "").replaceAll("\\.$", "");
   }
 
   static String severity(Finding finding) {
