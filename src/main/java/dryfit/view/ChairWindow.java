@@ -216,6 +216,7 @@ final class ChairWindow {
     }
     chair.see(l -> l.choosing(touch.map(t -> List.of(t.part())).orElse(List.of())));
     card.part(touch.map(ChairView.Touch::part));
+    tickets.take(Optional.empty());
   }
 
   /** Takes up a finding: goes there, points out its parts, shows its joint. */
@@ -246,6 +247,7 @@ final class ChairWindow {
                               parts.get(fit.joint().mortised()).label())));
               chair.fly(fit.joint().at(), NEAR);
               card.joint(joint);
+              tickets.take(Optional.empty());
             });
   }
 

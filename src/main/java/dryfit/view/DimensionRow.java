@@ -4,6 +4,7 @@ import dryfit.document.Design;
 import dryfit.document.Design.Dimension;
 import dryfit.document.Problem;
 import dryfit.document.Quantity;
+import dryfit.measure.Fraction;
 import dryfit.measure.Length;
 import java.util.List;
 import javafx.css.PseudoClass;
@@ -25,6 +26,7 @@ final class DimensionRow extends VBox {
   private final SteelRule rule = new SteelRule();
   private final Label below = new Label();
   private final Label refused = new Label();
+  private final Tooltip tip = new Tooltip();
   private Dimension dimension;
   private List<String> names = List.of();
   private Length.Unit shown;
@@ -74,13 +76,10 @@ final class DimensionRow extends VBox {
     names = design.dimensions().stream().map(Dimension::name).toList();
     shown = unit;
     document = design.unit().printed();
-    if (!now.note().isEmpty() && field.getTooltip() == null) {
-      Tooltip.install(this, new Tooltip(now.note()));
-      field.setAccessibleHelp(now.note());
-      rule.setAccessibleHelp(now.note());
-    }
     boolean derived = !now.formula().isEmpty();
-    below.setText(derived ? "= " + formula() : "written as " + written);
+    below.setText(derived ? "= " + formula() : "written as " + withUnit(written));
+    boolean rounded = !derived && !Entry.isAll(now.value(), unit);
+    help(rounded ? below.getText() : "");
     boolean range = Double.isFinite(now.from()) && Double.isFinite(now.to()) && !derived;
     Quantity.Kind kind = now.value().kind();
     if (range) {
@@ -95,8 +94,8 @@ final class DimensionRow extends VBox {
       }
     }
     has(rule, range);
-    // Where what is shown is rounded, what the document says stands below it.
-    has(below, derived || !Entry.isAll(now.value(), unit));
+    // Where what is shown is rounded in its own unit, what the document says stands below it.
+    has(below, derived || rounded && unit == document);
     String name = Words.dimension(now.name());
     rule.setAccessibleText(name + ", to slide");
     field.setAccessibleText(name + accessibleUnit() + (derived ? ", worked out" : ""));
@@ -105,6 +104,27 @@ final class DimensionRow extends VBox {
       answered("");
       write();
     }
+  }
+
+  private void help(String written) {
+    String both = dimension.note() + (dimension.note().isEmpty() ? "" : "\n") + written;
+    String help = both.strip();
+    tip.setText(help);
+    if (help.isEmpty()) {
+      Tooltip.uninstall(this, tip);
+    } else {
+      Tooltip.install(this, tip);
+    }
+    field.setAccessibleHelp(help);
+    rule.setAccessibleHelp(help);
+  }
+
+  /** A bare number is in the document's unit. */
+  private String withUnit(String written) {
+    boolean bare = Fraction.parse(written).isPresent();
+    return bare && dimension.value().kind() == Quantity.Kind.LENGTH
+        ? written + " " + document.symbol()
+        : written;
   }
 
   /** Its note, which says what it measures; empty if there is none. */

@@ -2,10 +2,17 @@ package dryfit.view;
 
 import dryfit.document.Difference;
 import dryfit.document.Problem;
+import dryfit.export.FindingText;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
+import dryfit.fit.FitReport;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -65,11 +72,46 @@ final class Words {
     };
   }
 
+  /**
+   * Findings as the terminal lists and counts them: those that say the same of both hands are one.
+   * In the report's order.
+   */
+  static List<List<Finding>> told(FitReport report) {
+    Map<List<Object>, List<Finding>> sorts = new LinkedHashMap<>();
+    for (Finding f : report.findings()) {
+      sorts
+          .computeIfAbsent(
+              List.of(f.severity(), f.waived().isPresent()), sort -> new ArrayList<>())
+          .add(f);
+    }
+    return sorts.values().stream()
+        .flatMap(sort -> FindingText.alike(sort).stream())
+        .sorted(Comparator.comparing(alike -> report.findings().indexOf(alike.get(0))))
+        .toList();
+  }
+
+  /** The answer to whether it fits, with the terminal's counts. */
+  static String verdict(FitReport report) {
+    long stops = counted(report, Finding::stopsTheBuild);
+    long looks =
+        counted(
+            report, f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty());
+    String look = looks == 0 ? "" : ", " + looks + " to look at";
+    return report.fits()
+        ? "fits" + look
+        : "does not fit: " + stops + (stops == 1 ? " stops" : " stop") + " the build" + look;
+  }
+
+  private static long counted(FitReport report, Predicate<Finding> which) {
+    return told(report).stream().filter(alike -> which.test(alike.get(0))).count();
+  }
+
   /** What was measured and what is allowed; empty where nothing is. */
   static String figures(Finding f, TextStyle style) {
     return f.severity() == Finding.Severity.KNOW
         ? ""
-        : style.quantity(f.measured(), f.unit())
+        : "measured "
+            + style.quantity(f.measured(), f.unit())
             + " · limit "
             + style.quantity(f.limit(), f.unit());
   }

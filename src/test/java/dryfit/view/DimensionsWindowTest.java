@@ -111,7 +111,7 @@ class DimensionsWindowTest {
     assertThat(field(robot, "seatTop").getText()).isEqualTo("440");
     assertThat(robot.lookup("#below-seatTop").queryAll()).isEmpty();
     assertThat(field(robot, "frontLeg").getText()).isEqualTo("47.63");
-    assertThat(text(robot, "#below-frontLeg")).isEqualTo("written as 1-7/8 in");
+    assertThat(field(robot, "frontLeg").getAccessibleHelp()).isEqualTo("written as 1-7/8 in");
   }
 
   @Test
