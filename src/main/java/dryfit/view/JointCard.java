@@ -333,6 +333,7 @@ final class JointCard extends VBox {
     row.setLeft(left);
     row.setRight(right);
     row.getStyleClass().add("figure-row");
+    row.setMaxWidth(WIDE);
     card.getChildren().add(row);
   }
 }

@@ -118,11 +118,9 @@ class CardsWindowTest {
     List<String> said =
         OnScreen.ask(
             () ->
-                robot.from(robot.lookup("#joint-card").<Node>query())
-                    .lookup(n -> n instanceof Labeled)
-                    .<Labeled>queryAll()
-                    .stream()
-                    .map(Labeled::getText)
+                robot.lookup("#joint-card").<Node>query().lookupAll("*").stream()
+                    .filter(Labeled.class::isInstance)
+                    .map(n -> ((Labeled) n).getText())
                     .toList());
     assertThat(said).noneMatch(text -> text.contains(finding.message()));
     assertThat(said)
