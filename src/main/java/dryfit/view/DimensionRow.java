@@ -173,6 +173,7 @@ final class DimensionRow extends VBox {
       return;
     }
     if (field.getText().equals(stood) || field.getText().equals(wrong)) {
+      field.pseudoClassStateChanged(REFUSED, false);
       write();
     } else {
       typed();
@@ -223,7 +224,7 @@ final class DimensionRow extends VBox {
   private void answered(String why) {
     refused.setText(why);
     has(refused, !why.isEmpty());
-    field.pseudoClassStateChanged(REFUSED, !why.isEmpty());
+    field.pseudoClassStateChanged(REFUSED, !why.isEmpty() && field.isFocused());
     if (field.isFocused()) {
       if (why.isEmpty()) {
         field.selectAll();

@@ -7,6 +7,7 @@ import dryfit.measure.Length;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Why a dimension does not take what was typed, in the words on screen: what was typed, what is
@@ -44,7 +45,7 @@ final class NotTaken {
     Problem first = problems.get(0);
     String said = "“" + typed + "”";
     String label = Words.dimension(dimension.name());
-    boolean here = first.pointer().equals(dimension.pointer());
+    boolean here = isHere(first);
     boolean range = Double.isFinite(dimension.from()) || Double.isFinite(dimension.to());
     if (problems.stream().anyMatch(this::isOfAnotherKind)) {
       return said + " is not " + kind();
@@ -75,8 +76,17 @@ final class NotTaken {
   private boolean isOfAnotherKind(Problem problem) {
     String own = "/dimensions/" + dimension.name();
     return problem.code().equals("wrong-unit")
-        && (problem.pointer().equals(dimension.pointer())
-            || problem.pointer().startsWith(own + "/"));
+        && (isHere(problem) || problem.pointer().startsWith(own + "/"));
+  }
+
+  /** Whether it is told of the value itself, wherever a variant or the chair has it. */
+  private boolean isHere(Problem problem) {
+    String pointer = problem.pointer();
+    String name = dimension.name();
+    return pointer.equals(dimension.pointer())
+        || pointer.matches("/variants/[^/]*/" + Pattern.quote(name))
+        || pointer.equals("/dimensions/" + name)
+        || pointer.equals("/dimensions/" + name + "/value");
   }
 
   /** The joint or the part that is in the way. */

@@ -20,9 +20,14 @@ class NotTakenTest {
   private static final Path LANTERN = Path.of("models/lantern-side-chair.json");
 
   private static String why(Path chair, String name, String typed, Unit shown) {
+    return why(chair, Design.AS_DRAWN, name, typed, shown);
+  }
+
+  private static String why(Path chair, String variant, String name, String typed, Unit shown) {
     Draft draft = ((Reading.Accepted<Draft>) Draft.open(chair)).value();
+    draft.choose(variant);
     Document document = ((Reading.Accepted<Document>) draft.now().reading()).value();
-    Design design = ((Reading.Accepted<Design>) document.design(Design.AS_DRAWN)).value();
+    Design design = ((Reading.Accepted<Design>) document.design(variant)).value();
     List<String> names = design.dimensions().stream().map(Dimension::name).toList();
     Dimension dimension =
         design.dimensions().stream().filter(d -> d.name().equals(name)).findFirst().orElseThrow();
@@ -59,6 +64,16 @@ class NotTakenTest {
         .isEqualTo("“20” is outside its range. Seat top is a length from 16 to 18 in.");
     assertThat(why(LANTERN, "seatTop", "500", Unit.MM))
         .isEqualTo("“500” is outside its range. Seat top is a length from 406.4 to 457.2 mm.");
+  }
+
+  @Test
+  void aVariantIsAnsweredAlike() {
+    for (String variant : List.of("low", "deep tenons")) {
+      assertThat(why(HARBOUR, variant, "seatTop", "900", Unit.MM))
+          .isEqualTo("“900” is outside its range. Seat top is a length from 380 to 480 mm.");
+      assertThat(why(HARBOUR, variant, "seatTop", "4 deg", Unit.MM))
+          .isEqualTo("“4 deg” is not a length. Seat top is a length from 380 to 480 mm.");
+    }
   }
 
   @Test
