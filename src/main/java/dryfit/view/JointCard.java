@@ -163,7 +163,8 @@ final class JointCard extends VBox {
     head.getChildren().removeIf(n -> n.getStyleClass().contains("caption"));
     double high = Math.max(LEAST_SHEET, Math.min(MOST_SHEET, (getHeight() - REST) / 2));
     for (JointSection section : sections) {
-      Label caption = new Label(section.title() + " · gaps in " + (style.inches() ? "inches" : "mm"));
+      Label caption =
+          new Label(section.title() + " · gaps in " + (style.inches() ? "inches" : "mm"));
       caption.getStyleClass().addAll("quiet", "caption");
       head.getChildren().addAll(new SectionSheet(section, style, WIDE, Math.floor(high)), caption);
     }

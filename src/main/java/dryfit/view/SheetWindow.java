@@ -138,8 +138,7 @@ final class SheetWindow {
         if (from < 0 != to < 0) {
           double share = from / (from - to);
           met.add(
-              along.applyAsDouble(a)
-                  + share * (along.applyAsDouble(b) - along.applyAsDouble(a)));
+              along.applyAsDouble(a) + share * (along.applyAsDouble(b) - along.applyAsDouble(a)));
         }
       }
     }

@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
@@ -32,6 +33,9 @@ final class Tickets extends ScrollPane {
 
   private static final PseudoClass TAKEN = PseudoClass.getPseudoClass("taken");
 
+  /** Of what keeps a chair from being built, as many as are told one by one. */
+  private static final int MOST = 12;
+
   private final HBox row = new HBox(12);
   private final Consumer<Finding> open;
   private List<Object> there = List.of();
@@ -54,7 +58,8 @@ final class Tickets extends ScrollPane {
   }
 
   void show(FitReport report, TextStyle style) {
-    List<Object> now = List.of(
+    List<Object> now =
+        List.of(
             report.findings(), style, report.joints().size(), report.chair().design().variant());
     if (now.equals(there)) {
       return;
@@ -69,11 +74,32 @@ final class Tickets extends ScrollPane {
     take(taken);
   }
 
+  /** What keeps the chair from being built: what was found before is of another one. */
+  void cannotBeBuilt(List<Problem> problems) {
+    there = List.of();
+    List<Node> tickets = new ArrayList<>();
+    for (Problem problem : problems.subList(0, Math.min(MOST, problems.size()))) {
+      tickets.add(
+          paper(
+              TicketEdge.Kind.STOPS,
+              "Cannot be built",
+              Words.problem(problem),
+              Words.line(problem)));
+    }
+    if (problems.size() > MOST) {
+      int rest = problems.size() - MOST;
+      tickets.add(paper(TicketEdge.Kind.KNOW, "And more", rest + " more like these.", ""));
+    }
+    row.getChildren().setAll(tickets);
+  }
+
   /** Marks the ticket of a finding as the one in hand. */
   void take(Optional<Finding> finding) {
     taken = finding;
     for (Node ticket : row.getChildren()) {
-      boolean held = ticket.getUserData() instanceof Finding f && finding.filter(t -> isSame(t, f)).isPresent();
+      boolean held =
+          ticket.getUserData() instanceof Finding f
+              && finding.filter(t -> isSame(t, f)).isPresent();
       ticket.pseudoClassStateChanged(TAKEN, held);
     }
   }
@@ -133,8 +159,7 @@ final class Tickets extends ScrollPane {
             .flatMap(f -> f.joints().stream())
             .collect(Collectors.toSet());
     int all = report.joints().size();
-    long seated =
-        report.joints().stream().filter(j -> !bad.contains(j.joint().label())).count();
+    long seated = report.joints().stream().filter(j -> !bad.contains(j.joint().label())).count();
     String joints = seated == 1 ? " joint goes together" : " joints go together";
     String about =
         "“" + report.chair().design().variant() + "” · " + report.chair().parts().size() + " parts";
@@ -147,7 +172,10 @@ final class Tickets extends ScrollPane {
     }
     String others =
         bad.isEmpty()
-            ? "Each of the " + all + joints.replace("joints go", "joints goes") + " by itself; it is"
+            ? "Each of the "
+                + all
+                + joints.replace("joints go", "joints goes")
+                + " by itself; it is"
                 + " parts that are in each other's way."
             : seated + " of " + all + joints + " as drawn; the others stop the build.";
     return paper(TicketEdge.Kind.KNOW, "Joints", others, about);

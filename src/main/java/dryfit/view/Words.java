@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -38,7 +39,7 @@ final class Words {
   static String dimension(String name) {
     return name.replace('_', ' ')
         .replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ")
-        .toLowerCase(java.util.Locale.ROOT);
+        .toLowerCase(Locale.ROOT);
   }
 
   /** A formula with every dimension as it is called on screen: {@code seat top + 220}. */
@@ -80,8 +81,7 @@ final class Words {
     Map<List<Object>, List<Finding>> sorts = new LinkedHashMap<>();
     for (Finding f : report.findings()) {
       sorts
-          .computeIfAbsent(
-              List.of(f.severity(), f.waived().isPresent()), sort -> new ArrayList<>())
+          .computeIfAbsent(List.of(f.severity(), f.waived().isPresent()), sort -> new ArrayList<>())
           .add(f);
     }
     return sorts.values().stream()
@@ -90,12 +90,24 @@ final class Words {
         .toList();
   }
 
+  /** What keeps a chair from being built, as a sentence. */
+  static String problem(Problem problem) {
+    String reason = reason(problem);
+    return reason.isEmpty()
+        ? ""
+        : reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1) + ".";
+  }
+
+  /** Where it is written; empty if the document could not be read at all. */
+  static String line(Problem problem) {
+    return problem.line() > 0 ? "line " + problem.line() + " of the document" : "";
+  }
+
   /** The answer to whether it fits, with the terminal's counts. */
   static String verdict(FitReport report) {
     long stops = counted(report, Finding::stopsTheBuild);
     long looks =
-        counted(
-            report, f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty());
+        counted(report, f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty());
     String look = looks == 0 ? "" : ", " + looks + " to look at";
     return report.fits()
         ? "fits" + look

@@ -2,9 +2,9 @@ package dryfit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
 import dryfit.fit.JointSection;
-import dryfit.export.TextStyle;
 import dryfit.measure.Length;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -153,6 +153,29 @@ class CardsWindowTest {
   }
 
   @Test
+  void aChairThatCannotBeBuiltHasNoTicketsOfTheOneBefore(FxRobot robot) {
+    open(HARBOUR, "as drawn");
+    List<String> before = tickets(robot).stream().map(Button::getAccessibleText).toList();
+    // A rail so thick that it runs past its legs: sound as a document, but no chair.
+    robot.doubleClickOn("#value-railThick").write("900").type(KeyCode.ENTER);
+    OnScreen.await(
+        "the verdict",
+        () -> robot.lookup("#verdict").<Labeled>query().getText().startsWith("cannot be built"));
+    screen.settled();
+    List<String> told = tickets(robot).stream().map(Button::getAccessibleText).toList();
+    assertThat(told)
+        .isNotEmpty()
+        .allSatisfy(t -> assertThat(t).startsWith("Cannot be built: ").doesNotContain("/parts"));
+    assertThat(OnScreen.ask(() -> robot.lookup("#notice").<Labeled>query().getText()))
+        .startsWith("Going along")
+        .containsPattern("line \\d+ of the document");
+    screen.photograph("46-cannot-be-built");
+    robot.interact(() -> screen.window.session().undo());
+    screen.settled();
+    assertThat(tickets(robot).stream().map(Button::getAccessibleText).toList()).isEqualTo(before);
+  }
+
+  @Test
   void theLastTicketIsBroughtIntoSightByTheWheel(FxRobot robot) {
     size(1280, 800);
     open(Path.of("models/weir-settee.json"), "slats too far apart");
@@ -209,7 +232,10 @@ class CardsWindowTest {
       if (child instanceof Labeled figure) {
         Bounds at =
             new javafx.geometry.BoundingBox(
-                figure.getLayoutX(), figure.getLayoutY(), figure.getMinWidth(), figure.getMinHeight());
+                figure.getLayoutX(),
+                figure.getLayoutY(),
+                figure.getMinWidth(),
+                figure.getMinHeight());
         assertThat(figures).as(of).noneMatch(f -> f.intersects(at));
         figures.add(at);
         b = at;
@@ -232,7 +258,8 @@ class CardsWindowTest {
       assertThat(action.getStyleClass())
           .as(action.getText())
           .containsAnyOf("word", "pill", "ticket", "place", "card");
-      String name = action.getAccessibleText() == null ? action.getText() : action.getAccessibleText();
+      String name =
+          action.getAccessibleText() == null ? action.getText() : action.getAccessibleText();
       assertThat(name).isNotBlank();
     }
     assertThat(robot.lookup("#accept").query().getStyleClass()).containsExactly("pill");
@@ -247,7 +274,15 @@ class CardsWindowTest {
         .isEqualTo("Write down why, for whoever reads this later.");
     robot.clickOn("#accept-reason").write("tried").type(KeyCode.ESCAPE);
     screen.settled();
-    assertThat(OnScreen.ask(() -> robot.lookup("#accept-reason").<javafx.scene.control.TextField>query().getText())).isEmpty();
-    assertThat(OnScreen.ask(() -> robot.lookup("#not-accepted").<Labeled>query().getText())).isEmpty();
+    assertThat(
+            OnScreen.ask(
+                () ->
+                    robot
+                        .lookup("#accept-reason")
+                        .<javafx.scene.control.TextField>query()
+                        .getText()))
+        .isEmpty();
+    assertThat(OnScreen.ask(() -> robot.lookup("#not-accepted").<Labeled>query().getText()))
+        .isEmpty();
   }
 }

@@ -30,8 +30,8 @@ import org.testfx.framework.junit5.Start;
 
 /**
  * All words on screen stand out from what is behind them by 4.5 to 1, by day and in the evening:
- * W3C, Web Content Accessibility Guidelines (WCAG) 2.2, success criterion 1.4.3, Contrast (Minimum).
- * What is switched off, which may be pale there, is held to the same.
+ * W3C, Web Content Accessibility Guidelines (WCAG) 2.2, success criterion 1.4.3, Contrast
+ * (Minimum). What is switched off, which may be pale there, is held to the same.
  */
 @ExtendWith(ApplicationExtension.class)
 class ContrastWindowTest {

@@ -98,7 +98,8 @@ class MakerWindowTest {
     robot.clickOn(ticket);
     screen.settled();
     screen.landed();
-    assertThat(text(robot, "#finding-note .place")).isEqualTo("in the document: " + finding.pointer());
+    assertThat(text(robot, "#finding-note .place"))
+        .isEqualTo("in the document: " + finding.pointer());
     screen.photograph("23-finding-to-its-end");
     robot.clickOn("#accept");
     screen.settled();

@@ -2,12 +2,12 @@ package dryfit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfit.app.CompareChairs;
+import dryfit.app.Draft;
 import dryfit.app.KernelChoice;
 import dryfit.build.Shelf;
-import dryfit.app.CompareChairs;
 import dryfit.document.Document;
 import dryfit.document.Reading;
-import dryfit.app.Draft;
 import dryfit.export.FitText;
 import dryfit.export.TextStyle;
 import dryfit.fit.FitReport;
@@ -27,15 +27,16 @@ class WordsTest {
         ((Reading.Accepted<Draft>) Draft.open(Path.of("models", chair + ".json"))).value();
     Document document = ((Reading.Accepted<Document>) draft.now().reading()).value();
     List<String> names = Variants.names(document);
-    var sides =
-        CompareChairs.of(document, names, new Shelf(KernelChoice.USUAL.kernel())).sides();
+    var sides = CompareChairs.of(document, names, new Shelf(KernelChoice.USUAL.kernel())).sides();
     for (var side : sides) {
       FitReport report = side.report();
       String terminal = FitText.answer(report, TextStyle.of(report.chair().design().unit()));
       String window = Words.verdict(report);
       assertThat(window.startsWith("fits")).isEqualTo(terminal.startsWith("FITS"));
       for (String what : List.of("stops? the build", "to look at")) {
-        assertThat(count(window, what)).as(terminal + " / " + window).isEqualTo(count(terminal, what));
+        assertThat(count(window, what))
+            .as(terminal + " / " + window)
+            .isEqualTo(count(terminal, what));
       }
     }
   }
