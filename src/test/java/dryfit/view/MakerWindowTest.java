@@ -82,8 +82,7 @@ class MakerWindowTest {
         });
     screen.settled();
     assertThat(robot.lookup("#accept").queryAll()).isEmpty();
-    assertThat(robot.lookup("#finding-message").queryAll())
-        .noneMatch(l -> ((Labeled) l).getText().equals(look.message()));
+    assertThat(tickets(robot)).noneMatch(t -> ((Finding) t.getUserData()).equals(look));
   }
 
   @Test
@@ -99,7 +98,8 @@ class MakerWindowTest {
     robot.clickOn(ticket);
     screen.settled();
     screen.landed();
-    assertThat(text(robot, "#finding-message")).isEqualTo(finding.message());
+    assertThat(text(robot, "#finding-note .place"))
+        .isEqualTo("in the document: " + finding.pointer());
     screen.photograph("23-finding-to-its-end");
     robot.clickOn("#accept");
     screen.settled();
