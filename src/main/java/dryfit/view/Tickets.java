@@ -5,6 +5,7 @@ import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -66,9 +67,10 @@ final class Tickets extends ScrollPane {
     }
     there = now;
     List<Node> tickets = new ArrayList<>();
-    for (List<Finding> alike : Words.told(report)) {
-      tickets.add(ticket(alike, style));
-    }
+    // What is done with comes last, so that nothing is left to look at out of sight.
+    Words.told(report).stream()
+        .sorted(Comparator.comparing((List<Finding> alike) -> alike.get(0).waived().isPresent()))
+        .forEach(alike -> tickets.add(ticket(alike, style)));
     tickets.add(joints(report));
     row.getChildren().setAll(tickets);
     take(taken);

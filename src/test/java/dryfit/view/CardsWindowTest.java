@@ -111,6 +111,19 @@ class CardsWindowTest {
   }
 
   @Test
+  void whatIsLeftToLookAtStandsBeforeWhatWasAccepted(FxRobot robot) {
+    open(HARBOUR, "deep tenons");
+    List<String> kinds =
+        tickets(robot).stream()
+            .filter(t -> t.getUserData() instanceof Finding)
+            .map(t -> ((Finding) t.getUserData()))
+            .map(f -> f.waived().isPresent() ? "accepted" : f.severity().name())
+            .distinct()
+            .toList();
+    assertThat(kinds).containsExactly("STOPS", "LOOK", "KNOW", "accepted");
+  }
+
+  @Test
   void theCardSaysWhatTheTicketDoesNot(FxRobot robot) {
     open(HARBOUR, "deep tenons");
     Finding finding = (Finding) tickets(robot).get(0).getUserData();
