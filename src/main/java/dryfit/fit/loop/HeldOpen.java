@@ -3,7 +3,6 @@ package dryfit.fit.loop;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.document.Design;
 import dryfit.document.Design.Measurement;
 import dryfit.document.Hand;
 import dryfit.fit.PlannedSizes;
@@ -116,7 +115,7 @@ public record HeldOpen(
         double could =
             cause.off().isPresent()
                 ? each * cause.off().getAsDouble()
-                : Math.abs(each) * accuracy(chair.design(), cause);
+                : Math.abs(each) * cause.accuracy(chair);
         measured += cause.off().isPresent() ? could : 0;
         suspects.add(new Suspect(cause, each, could, OptionalDouble.empty()));
       }
@@ -138,10 +137,6 @@ public record HeldOpen(
     round.add(chair.parts().get(joint.mortised()).label());
     way.forEach(s -> round.add(chair.parts().get(s.to()).label()));
     return new HeldOpen(joint.label(), at, gap, List.copyOf(round), measured, ranked);
-  }
-
-  private static double accuracy(Design design, Cause cause) {
-    return cause.angle() ? design.accuracy().angle() : design.accuracy().length();
   }
 
   /** How much a millimetre or a radian opens the joint at a place of its shoulder. */
