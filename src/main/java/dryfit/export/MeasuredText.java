@@ -149,19 +149,16 @@ public final class MeasuredText {
   }
 
   private void change(Change c) {
-    String by =
-        (c.by() < 0 ? "−" : "+")
-            + (c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by())));
+    String size = c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by()));
     String text =
         c.planned().isPresent()
             ? style.length(c.planned().getAsDouble() + c.by())
-                + " instead of "
+                + ", "
+                + size
+                + (c.by() < 0 ? " shorter" : " longer")
+                + " than the planned "
                 + style.length(c.planned().getAsDouble())
-                + " ("
-                + by
-                + ")"
-            : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ")
-                + (c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by())));
+            : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ") + size;
     line("  ", "    ", c.part() + ": " + c.what() + " " + text + because(c.because()));
   }
 
