@@ -30,6 +30,7 @@ import java.util.Set;
  *     frame goes through the joint
  * @param measured the sum of what the measured sizes make of the gap, mm
  * @param suspects what could cause most of it first
+ * @param leftOut what also holds parts of the frame and was not looked at
  */
 public record HeldOpen(
     String joint,
@@ -37,10 +38,12 @@ public record HeldOpen(
     double gap,
     List<String> round,
     double measured,
-    List<Suspect> suspects) {
+    List<Suspect> suspects,
+    List<String> leftOut) {
   public HeldOpen {
     round = List.copyOf(round);
     suspects = List.copyOf(suspects);
+    leftOut = List.copyOf(leftOut);
   }
 
   /** Gaps that are not explained by measured sizes. */
@@ -103,7 +106,7 @@ public record HeldOpen(
     Joint joint = chair.joints().get(open);
     List<Step> way = Round.of(chair, Causes.ties(chair), open);
     if (way.isEmpty()) {
-      return new HeldOpen(joint.label(), at, gap, List.of(), 0, List.of());
+      return new HeldOpen(joint.label(), at, gap, List.of(), 0, List.of(), List.of());
     }
     Vec3 place = joint.at().plus(edge(chair, joint, at));
     List<Suspect> suspects = new ArrayList<>();
@@ -136,7 +139,10 @@ public record HeldOpen(
     Set<String> round = new LinkedHashSet<>();
     round.add(chair.parts().get(joint.mortised()).label());
     way.forEach(s -> round.add(chair.parts().get(s.to()).label()));
-    return new HeldOpen(joint.label(), at, gap, List.copyOf(round), measured, ranked);
+    Set<Integer> parts = new LinkedHashSet<>(List.of(joint.mortised()));
+    way.forEach(s -> parts.add(s.to()));
+    List<String> leftOut = LeftOut.at(chair, parts);
+    return new HeldOpen(joint.label(), at, gap, List.copyOf(round), measured, ranked, leftOut);
   }
 
   /** How much a millimetre or a radian opens the joint at a place of its shoulder. */
