@@ -48,7 +48,6 @@ final class AnglesCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    return new TextStyle(
-        units.or(usual.unit()), usual.denominator(), false, screen.terminal());
+    return new TextStyle(units.or(usual.unit()), usual.denominator(), false, screen.terminal());
   }
 }

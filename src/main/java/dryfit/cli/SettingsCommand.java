@@ -112,7 +112,6 @@ final class SettingsCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    return new TextStyle(
-        units.or(usual.unit()), usual.denominator(), false, screen.terminal());
+    return new TextStyle(units.or(usual.unit()), usual.denominator(), false, screen.terminal());
   }
 }

@@ -6,10 +6,8 @@ import dryfit.app.MakeBook;
 import dryfit.app.OpenChair;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
-import dryfit.document.Design;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
-import dryfit.measure.Length;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -81,8 +79,7 @@ final class SheetsCommand implements Callable<Integer> {
     FitChair fit = FitChair.of(units.told(built));
     bar.show(2, 4);
     TextStyle usual = TextStyle.of(built.design().unit());
-    TextStyle style =
-        new TextStyle(units.or(usual.unit()), usual.denominator(), decimals, false);
+    TextStyle style = new TextStyle(units.or(usual.unit()), usual.denominator(), decimals, false);
     MakeBook maker = new MakeBook(style, paper != null ? paper : Papers.usual(built.design()));
     MakeBook.Format form = form();
     Path path =

@@ -175,7 +175,8 @@ public final class MeasuredText {
                 + (c.by() < 0 ? " shorter" : " longer")
                 + " than the planned "
                 + style.length(c.planned().getAsDouble())
-            : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ") + size;
+            : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ")
+                + size;
     line("  ", "    ", c.part() + ": " + c.what() + " " + text + because(c.because()));
   }
 

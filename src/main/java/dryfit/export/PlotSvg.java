@@ -26,6 +26,7 @@ final class PlotSvg {
   /**
    * The drawing, an {@code svg} element.
    *
+   * @param title for those who hear the page read; it is not drawn
    * @param points at least one, from left to right
    */
   static String of(String title, String xName, String yName, List<At> points, List<Band> good) {
@@ -40,18 +41,17 @@ final class PlotSvg {
     out.append(
         format(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\""
-                + " viewBox=\"0 0 %.0f %.0f\" font-family=\"serif\" font-size=\"13\">\n",
+                + " viewBox=\"0 0 %.0f %.0f\" font-family=\"serif\" font-size=\"15\">\n",
             ComparePage.escaped(title), WIDTH, HEIGHT));
     for (Band b : good) {
       out.append(
           format(
-              "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" fill=\"#e3efe0\"/>\n",
+              "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" class=\"good\" fill=\"#e3efe0\"/>\n",
               x.at(b.from()),
               TOP,
               Math.max(1, x.at(b.to()) - x.at(b.from())),
               HEIGHT - TOP - BOTTOM));
     }
-    out.append(text(WIDTH / 2, TOP - 14, "middle", title));
     axis(out, x, y, lowX, highX, lowY, highY);
     out.append(text(WIDTH / 2, HEIGHT - 8, "middle", xName));
     out.append(text(LEFT - 8, TOP - 2, "end", yName));
@@ -61,12 +61,12 @@ final class PlotSvg {
     }
     out.append(
         format(
-            "<polyline points=\"%s\" fill=\"none\" stroke=\"#1f4e79\" stroke-width=\"2\"/>\n",
+            "<polyline points=\"%s\" class=\"line\" fill=\"none\" stroke=\"#1f4e79\" stroke-width=\"2\"/>\n",
             line.toString().strip()));
     for (At p : points) {
       out.append(
           format(
-              "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"3\" fill=\"#1f4e79\"/>\n",
+              "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"3\" class=\"at\" fill=\"#1f4e79\"/>\n",
               x.at(p.x()), y.at(p.y())));
     }
     return out.append("</svg>\n").toString();
@@ -76,12 +76,17 @@ final class PlotSvg {
       StringBuilder out, Scale x, Scale y, double lowX, double highX, double lowY, double highY) {
     out.append(
         format(
-            "<path d=\"M%.2f %.2fV%.2fH%.2f\" fill=\"none\" stroke=\"#444\"/>\n",
+            "<path d=\"M%.2f %.2fV%.2fH%.2f\" class=\"axis\" fill=\"none\" stroke=\"#444\"/>\n",
             LEFT, TOP, HEIGHT - BOTTOM, WIDTH - RIGHT));
     for (double at : lowX < highX ? new double[] {lowX, (lowX + highX) / 2, highX} : one(lowX)) {
       out.append(text(x.at(at), HEIGHT - BOTTOM + 16, "middle", format("%.2f", at)));
     }
-    for (double at : lowY < highY ? new double[] {lowY, highY} : one(lowY)) {
+    double middle = (lowY + highY) / 2;
+    for (double at : lowY < highY ? new double[] {lowY, middle, highY} : one(lowY)) {
+      out.append(
+          format(
+              "<path d=\"M%.2f %.2fH%.2f\" class=\"grid-line\" stroke=\"#ccc\"/>\n",
+              LEFT, y.at(at), WIDTH - RIGHT));
       out.append(text(LEFT - 8, y.at(at) + 4, "end", format("%.2f", at)));
     }
   }

@@ -9,8 +9,8 @@ import dryfit.geometry.Vec3;
 
 /**
  * How far a tenon can turn in its mortise. A mortise or a shoulder that is out by no more gapes at
- * its own shoulder only: the tenon takes up the angle, and the rest of the frame never learns of it.
- * What is beyond turns the part, and opens shoulders at the other end of the frame.
+ * its own shoulder only: the tenon takes up the angle, and the rest of the frame never learns of
+ * it. What is beyond turns the part, and opens shoulders at the other end of the frame.
  *
  * <p>A tenon turned about its middle moves its tip and its root by half of its length, and each may
  * move by the gap at a cheek or an edge: it turns by twice the gap over its length, either way.
