@@ -74,7 +74,7 @@ final class MeasureCommand implements Callable<Integer> {
       paramLabel = "SIZE",
       description =
           "of a part: length, width, thickness, shoulder to shoulder; of a joint: tenon thickness,"
-              + " mortise thickness, tenon length, mortise depth, lean along, lean across, proud,"
+              + " mortise thickness, tenon width, mortise length, tenon length, mortise depth, lean along, lean across, proud,"
               + " shoulder gap; of a frame: diagonal from the left, diagonal from the right")
   private String what;
 

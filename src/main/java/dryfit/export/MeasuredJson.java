@@ -11,6 +11,7 @@ import dryfit.fit.loop.Afterwards;
 import dryfit.fit.loop.Cause;
 import dryfit.fit.loop.HeldOpen;
 import dryfit.fit.loop.HeldOpen.Suspect;
+import dryfit.fit.loop.LeftOut;
 import dryfit.fit.loop.Remade;
 import dryfit.fit.loop.Remade.Because;
 import java.util.List;
@@ -71,6 +72,12 @@ public final class MeasuredJson {
           s.frame().equals("seat") ? "deeper" : "taller",
           s.larger().isPresent() ? number(s.along()) : NODES.nullNode());
     }
+    ArrayNode leftOut = root.putArray("leftOut");
+    for (LeftOut l : remade.leftOut()) {
+      ObjectNode out = leftOut.addObject();
+      out.put("what", l.what());
+      out.set("by", number(l.by()));
+    }
     return JsonOut.bytes(root);
   }
 
@@ -103,6 +110,7 @@ public final class MeasuredJson {
     out.set("round", texts(h.round()));
     out.set("measured", number(h.measured()));
     out.set("unexplained", number(h.unexplained()));
+    out.set("notLookedAt", texts(h.leftOut()));
     ArrayNode suspects = out.putArray("suspects");
     for (Suspect s : h.suspects()) {
       Cause c = s.cause();

@@ -6,6 +6,7 @@ import dryfit.fit.loop.Afterwards;
 import dryfit.fit.loop.Cause;
 import dryfit.fit.loop.HeldOpen;
 import dryfit.fit.loop.HeldOpen.Suspect;
+import dryfit.fit.loop.LeftOut;
 import dryfit.fit.loop.Remade;
 import dryfit.fit.loop.Remade.Because;
 import dryfit.fit.loop.Remade.Change;
@@ -113,6 +114,13 @@ public final class MeasuredText {
     if (more > 0) {
       line("  ", "    ", "and " + more + " more that could make less, all in --json");
     }
+    leftOut(held);
+  }
+
+  private void leftOut(HeldOpen held) {
+    if (!held.leftOut().isEmpty()) {
+      line("  ", "    ", "not looked at: " + String.join("; ", held.leftOut()));
+    }
   }
 
   private void suspect(Suspect s) {
@@ -162,22 +170,29 @@ public final class MeasuredText {
       head("SQUARE");
       remade.frames().forEach(this::square);
     }
+    if (!remade.leftOut().isEmpty()) {
+      head("LEFT OUT, fit it to what is made");
+      remade.leftOut().forEach(this::leftOut);
+    }
+  }
+
+  private void leftOut(LeftOut l) {
+    String by = style.gap(l.by());
+    line("  ", "    ", l.what() + ": the parts around it stand up to " + by + " off the plan");
   }
 
   private void change(Change c) {
-    String by =
-        (c.by() < 0 ? "−" : "+")
-            + (c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by())));
+    String size = c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by()));
     String text =
         c.planned().isPresent()
             ? style.length(c.planned().getAsDouble() + c.by())
-                + " instead of "
+                + ", "
+                + size
+                + (c.by() < 0 ? " shorter" : " longer")
+                + " than the planned "
                 + style.length(c.planned().getAsDouble())
-                + " ("
-                + by
-                + ")"
             : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ")
-                + (c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by())));
+                + size;
     line("  ", "    ", c.part() + ": " + c.what() + " " + text + because(c.because()));
   }
 

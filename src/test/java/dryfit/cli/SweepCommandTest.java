@@ -34,7 +34,7 @@ class SweepCommandTest {
     assertThat(said.out()).contains("fits, out").contains("from 380.00 mm to 480.00 mm");
     assertThat(said.out())
         .endsWith(
-            "FITS from 470.00 mm to 480.00 mm; beyond what the document allows, from 470.00 mm to"
+            "FITS from 470.00 mm to 480.00 mm; without the document's limits from 470.00 mm to"
                 + " 500.00 mm\n");
     Said beyond = Said.by("sweep", STOOL, "seatTop from 490 to 500 step 10");
     assertThat(beyond.code()).isEqualTo(4);

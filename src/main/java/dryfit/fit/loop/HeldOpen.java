@@ -3,7 +3,6 @@ package dryfit.fit.loop;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.document.Design;
 import dryfit.document.Design.Measurement;
 import dryfit.document.Hand;
 import dryfit.fit.PlannedSizes;
@@ -34,6 +33,7 @@ import java.util.Set;
  *     frame goes through the joint
  * @param measured the sum of what the measured sizes make of the gap, mm
  * @param suspects what could cause most of it first
+ * @param leftOut what also holds parts of the frame and was not looked at
  */
 public record HeldOpen(
     String joint,
@@ -42,10 +42,12 @@ public record HeldOpen(
     double gap,
     List<String> round,
     double measured,
-    List<Suspect> suspects) {
+    List<Suspect> suspects,
+    List<String> leftOut) {
   public HeldOpen {
     round = List.copyOf(round);
     suspects = List.copyOf(suspects);
+    leftOut = List.copyOf(leftOut);
   }
 
   /** Less than this of a gap, or of a millimetre, is what a feeler gauge and a rule disagree by. */
@@ -125,7 +127,7 @@ public record HeldOpen(
     Joint joint = chair.joints().get(open);
     List<Step> way = Round.of(chair, Causes.ties(chair), open);
     if (way.isEmpty()) {
-      return new HeldOpen(joint.label(), at, touching, gap, List.of(), 0, List.of());
+      return new HeldOpen(joint.label(), at, touching, gap, List.of(), 0, List.of(), List.of());
     }
     Vec3 place = joint.at().plus(edge(chair, joint, at));
     Vec3 other = joint.at().plus(edge(chair, joint, touching));
@@ -141,7 +143,7 @@ public record HeldOpen(
         double could =
             cause.off().isPresent()
                 ? each * cause.off().getAsDouble()
-                : Math.abs(each) * accuracy(chair.design(), cause);
+                : Math.abs(each) * cause.accuracy(chair);
         measured += cause.off().isPresent() ? could : 0;
         suspects.add(new Suspect(cause, each, could, OptionalDouble.empty()));
       }
@@ -162,11 +164,11 @@ public record HeldOpen(
     Set<String> round = new LinkedHashSet<>();
     round.add(chair.parts().get(joint.mortised()).label());
     way.forEach(s -> round.add(chair.parts().get(s.to()).label()));
-    return new HeldOpen(joint.label(), at, touching, gap, List.copyOf(round), measured, ranked);
-  }
-
-  private static double accuracy(Design design, Cause cause) {
-    return cause.angle() ? design.accuracy().angle() : design.accuracy().length();
+    Set<Integer> parts = new LinkedHashSet<>(List.of(joint.mortised()));
+    way.forEach(s -> parts.add(s.to()));
+    List<String> leftOut = LeftOut.at(chair, parts);
+    return new HeldOpen(
+        joint.label(), at, touching, gap, List.copyOf(round), measured, ranked, leftOut);
   }
 
   /** How much a millimetre or a radian opens the joint at a place of its shoulder. */

@@ -26,19 +26,22 @@ import java.util.Set;
  * @param conflicts joints between made parts that do not close
  * @param cures each by itself closes all of them
  * @param frames how far the made parts put each frame out of square, and what was measured
+ * @param leftOut what was not reckoned with and comes out otherwise
  */
 public record Remade(
     List<String> made,
     List<Change> changes,
     List<Conflict> conflicts,
     List<Cure> cures,
-    List<Square> frames) {
+    List<Square> frames,
+    List<LeftOut> leftOut) {
   public Remade {
     made = List.copyOf(made);
     changes = List.copyOf(changes);
     conflicts = List.copyOf(conflicts);
     cures = List.copyOf(cures);
     frames = List.copyOf(frames);
+    leftOut = List.copyOf(leftOut);
   }
 
   /** How much of something comes from one measured size. */
@@ -160,7 +163,8 @@ public record Remade(
           changes(),
           conflicts,
           conflicts.isEmpty() ? List.of() : cures(),
-          frames());
+          frames(),
+          LeftOut.of(chair, slack, SHOWS));
     }
 
     // ---- parts to be made otherwise ----

@@ -185,6 +185,24 @@ class RemadeTest {
   }
 
   @Test
+  void whatHoldsNoEndOfAPartIsToldWhereItComesOutOtherwise() {
+    String board =
+        """
+        "seat": { "form": "panel", "thickness": 20, "plane": "plan", "at": [0, 0, 510], "grain": [1, 0, 0],
+          "outline": [[-250, -30], [250, -30], [250, 30], [-250, 30]] },
+        "rail": {""";
+    String shorter = Frames.part("rail", "shoulder to shoulder", 396);
+    Remade remade = remade(Frames.rectangle(shorter).replace("\"rail\": {", board));
+    assertThat(remade.leftOut()).hasSize(1);
+    assertThat(remade.leftOut().get(0).what()).isEqualTo("seat, which no joint holds");
+    // Each leg comes in by half of the 4 mm.
+    assertThat(remade.leftOut().get(0).by()).isCloseTo(2, within(0.1));
+    String asPlanned = Frames.part("rail", "shoulder to shoulder", 400);
+    assertThat(remade(Frames.rectangle(asPlanned).replace("\"rail\": {", board)).leftOut())
+        .isEmpty();
+  }
+
+  @Test
   void diagonalsThatDifferWithoutAnyPartToBlameAreRacked() {
     String seat =
         "{\"frame\": \"seat\", \"what\": \"diagonal from the left\", \"value\": 498},"
