@@ -170,6 +170,7 @@ class CardsWindowTest {
     open(HARBOUR, "as drawn");
     List<String> before = tickets(robot).stream().map(Button::getAccessibleText).toList();
     // A rail so thick that it runs past its legs: sound as a document, but no chair.
+    robot.clickOn("#find").write("rail thick");
     robot.doubleClickOn("#value-railThick").write("900").type(KeyCode.ENTER);
     OnScreen.await(
         "the verdict",
