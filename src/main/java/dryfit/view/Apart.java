@@ -15,16 +15,18 @@ final class Apart {
   /** How far parts are drawn clear of each other beyond the length of their joints, mm. */
   private static final double CLEAR = 55;
 
-  private final int parts;
-  private final List<Step> steps;
+  private final Assembling order;
 
-  private Apart(int parts, List<Step> steps) {
-    this.parts = parts;
-    this.steps = steps;
+  private Apart(Assembling order) {
+    this.order = order;
   }
 
-  static Apart of(Assembling assembling) {
-    return new Apart(assembling.chair().parts().size(), assembling.steps());
+  static Apart of(Assembling order) {
+    return new Apart(order);
+  }
+
+  Assembling order() {
+    return order;
   }
 
   /**
@@ -33,8 +35,9 @@ final class Apart {
    * @param share 0 together, 1 all apart
    */
   List<Vec3> moved(double share) {
+    List<Step> steps = order.steps();
     List<Vec3> moved = new ArrayList<>();
-    for (int i = 0; i < parts; i++) {
+    for (int i = 0; i < order.chair().parts().size(); i++) {
       moved.add(Vec3.ZERO);
     }
     for (int k = 0; k < steps.size(); k++) {

@@ -41,6 +41,9 @@ final class ChairView extends Pane {
   /** So near to an edge the edge is meant, pixels. */
   private static final double EDGE = 6;
 
+  /** A little from the side, so that depth shows, radians. */
+  private static final double ASKANCE = 0.4;
+
   private static final long FLIGHT = 350_000_000L; // nanoseconds
 
   private final Drawing drawing;
@@ -214,6 +217,22 @@ final class ChairView extends Pane {
     flight.to(new Orbit(to, now.azimuth(), Math.max(0.2, now.elevation()), distance));
   }
 
+  /**
+   * Turns to look at a face that looks this way, unless it is seen well from here.
+   *
+   * @param least the cosine of the angle up to which it is seen well
+   */
+  void face(Vec3 normal, double least) {
+    Orbit now = flight.end();
+    if (now.camera().forward().dot(normal) > -least) {
+      boolean level = Math.abs(normal.z()) > 0.5;
+      double azimuth = level ? now.azimuth() : Math.atan2(normal.x(), -normal.y()) + ASKANCE;
+      double elevation = level ? Math.PI / 2 - 2 * ASKANCE : ASKANCE;
+      plain.set(null);
+      flight.to(new Orbit(now.target(), azimuth, elevation, now.distance()));
+    }
+  }
+
   // ---- hands ----
 
   private void pressed(MouseEvent e) {
@@ -383,12 +402,25 @@ final class ChairView extends Pane {
     private Orbit from;
     private Orbit to;
     private long began;
+    private boolean flying;
+
+    /** Where it goes, or where the eye is when it goes nowhere. */
+    Orbit end() {
+      return flying ? to : orbit.get();
+    }
 
     void to(Orbit end) {
       from = orbit.get();
       to = end;
       began = 0;
+      flying = true;
       start();
+    }
+
+    @Override
+    public void stop() {
+      flying = false;
+      super.stop();
     }
 
     @Override
