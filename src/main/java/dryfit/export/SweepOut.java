@@ -300,8 +300,7 @@ public final class SweepOut {
   }
 
   private void plot(StringBuilder out, Plot plot) {
-    List<PlotSvg.Band> good =
-        sweep.allowed().stream().map(r -> band(r.from(), r.to())).toList();
+    List<PlotSvg.Band> good = sweep.allowed().stream().map(r -> band(r.from(), r.to())).toList();
     String x = sweep.plan().dimension() + named(kind(sweep));
     String title = String.join("; ", plot.what()) + named(plot.kind());
     out.append("<figure><figcaption>").append(ComparePage.escaped(title)).append("</figcaption>\n");
