@@ -46,6 +46,8 @@ public final class AssemblyJson {
     order.steps().forEach(s -> steps.add(step(chair, s)));
     ArrayNode stuck = root.putArray("stuck");
     order.stuck().forEach(s -> stuck.add(stuck(chair, s)));
+    ArrayNode asOne = root.putArray("asOne");
+    order.asOne().forEach(g -> asOne.add(labels(chair, g)));
     ArrayNode marks = root.putArray("marks");
     order.marks().forEach(m -> marks.add(mark(chair, m)));
     return JsonOut.bytes(root);

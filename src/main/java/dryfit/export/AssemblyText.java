@@ -102,6 +102,12 @@ public final class AssemblyText {
       line("");
       line(style.bold(order.possible() ? "ORDER" : "ORDER OF THE REST, ONCE THAT IS FREE"));
     }
+    if (!order.steps().isEmpty() && order.asOne().size() == 1) {
+      wrapped(
+          "",
+          "",
+          "What is locked counts as one piece: " + words.labels(order.asOne().get(0)) + ".");
+    }
     for (int i = 0; i < order.steps().size(); i++) {
       Step step = order.steps().get(i);
       String first = String.format(Locale.ROOT, "%3d  ", i + 1);

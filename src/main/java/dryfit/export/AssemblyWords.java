@@ -67,6 +67,11 @@ final class AssemblyWords {
     for (int k = 0; k < before; k++) {
       made = made(order.steps().get(k)).equals(set) ? k + 1 : made;
     }
+    boolean locked =
+        order.asOne().stream().anyMatch(g -> parts.size() == g.size() && parts.containsAll(g));
+    if (locked && made == 0) {
+      return order.asOne().size() == 1 ? "what is locked" : "the locked piece of " + labels(parts);
+    }
     String from = made == 0 ? "" : " (step " + made + ")";
     String other = made == 0 || parts.size() == 2 ? labels(parts) : "what step " + made + " made";
     return groups.frame(set).map(name -> "the " + name + from).orElse(other);

@@ -5,6 +5,7 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Way;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 
 /**
  * Which part is in the way of which when it moves along one direction: the directional blocking
@@ -68,6 +69,17 @@ final class Blocking {
       }
     }
     return enter <= leave;
+  }
+
+  /** The same, with nothing within one of these groups in the way of anything else in it. */
+  Blocking freed(List<BitSet> groups) {
+    BitSet[] rows = new BitSet[blockedBy.length];
+    for (int i = 0; i < rows.length; i++) {
+      int part = i;
+      rows[i] = (BitSet) blockedBy[i].clone();
+      groups.stream().filter(g -> g.get(part)).forEach(rows[i]::andNot);
+    }
+    return new Blocking(direction, rows);
   }
 
   Vec3 direction() {

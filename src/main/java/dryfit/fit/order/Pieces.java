@@ -133,6 +133,10 @@ final class Pieces {
         .toList();
   }
 
+  boolean jointed(int part) {
+    return chair.holding().stream().anyMatch(j -> j.tenoned() == part || j.mortised() == part);
+  }
+
   /** Whether two parts claim the same wood as they stand. */
   boolean collide(int i, int k) {
     return bounds(i).meets(bounds(k)) && Overlap.exists(cells(i), cells(k));

@@ -29,8 +29,13 @@ final class Rehearsal {
     List<String> found = new ArrayList<>();
     Chair chair = order.chair();
     List<BitSet> made = new ArrayList<>();
-    for (List<Integer> group : order.glued()) {
+    for (List<Integer> group : order.asOne()) {
       made.add(Assembling.bits(group));
+    }
+    for (List<Integer> group : order.glued()) {
+      if (made.stream().noneMatch(m -> m.get(group.get(0)))) {
+        made.add(Assembling.bits(group));
+      }
     }
     for (int i = 0; i < chair.parts().size(); i++) {
       int part = i;
