@@ -48,6 +48,8 @@ public final class AssemblyJson {
     order.stuck().forEach(s -> stuck.add(stuck(chair, s)));
     ArrayNode asOne = root.putArray("asOne");
     order.asOne().forEach(g -> asOne.add(labels(chair, g)));
+    ArrayNode openings = root.putArray("openings");
+    order.openings().forEach(names -> openings.add(texts(names)));
     ArrayNode marks = root.putArray("marks");
     order.marks().forEach(m -> marks.add(mark(chair, m)));
     return JsonOut.bytes(root);
@@ -84,6 +86,14 @@ public final class AssemblyJson {
     out.set("push", place(move.push()));
     out.set("share", number(move.share()));
     move.tip().ifPresentOrElse(t -> out.set("tip", tip(t)), () -> out.putNull("tip"));
+    move.last().ifPresentOrElse(l -> out.set("last", last(l)), () -> out.putNull("last"));
+    return out;
+  }
+
+  private static JsonNode last(Step.Leg leg) {
+    ObjectNode out = NODES.objectNode();
+    out.set("push", place(leg.push()));
+    out.set("far", number(leg.far()));
     return out;
   }
 

@@ -10,6 +10,7 @@ import dryfit.fit.order.Stuck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The order of assembly as text for a terminal of eighty columns; the answer is the last line. */
 public final class AssemblyText {
@@ -72,7 +73,9 @@ public final class AssemblyText {
   /** Why parts do not go together; nothing if they all do. */
   public static List<String> stuck(Assembling order, TextStyle style) {
     AssemblyWords words = new AssemblyWords(order, style);
-    return order.stuck().stream().flatMap(s -> words.why(s).stream()).toList();
+    return Stream.concat(
+            order.stuck().stream().flatMap(s -> words.why(s).stream()), words.openings().stream())
+        .toList();
   }
 
   private void line(String text) {
@@ -149,6 +152,22 @@ public final class AssemblyText {
       String angle = AssemblyWords.degrees(move.tip().get().angle());
       return "Tip " + what + " by " + angle + ", push it " + push + ", then turn it home.";
     }
+    if (move.last().isPresent()) {
+      Step.Leg last = move.last().get();
+      return "Push "
+          + what
+          + " "
+          + words.direction(move.push())
+          + ", held "
+          + style.length(last.far())
+          + " off its place, then "
+          + words.direction(last.push())
+          + " "
+          + words.joining(step)
+          + " "
+          + onto
+          + ".";
+    }
     return (step.closes().isEmpty() ? "Put " : "Push ") + what + " " + push + ".";
   }
 
@@ -169,6 +188,9 @@ public final class AssemblyText {
       for (String more : lines) {
         wrapped(INDENT + "- ", INDENT + "  ", more);
       }
+    }
+    for (String tried : words.openings()) {
+      wrapped("  -  ", INDENT, tried);
     }
   }
 

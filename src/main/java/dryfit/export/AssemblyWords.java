@@ -17,6 +17,8 @@ import dryfit.measure.Angle;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** What a maker calls groups of parts and the ways they are pushed. */
 final class AssemblyWords {
@@ -171,6 +173,15 @@ final class AssemblyWords {
       stuck.collide().forEach(pair -> lines.add(labels(pair)));
       return lines;
     }
+    Optional<Integer> first = mirrored(stuck);
+    if (first.isPresent()) {
+      lines.add(
+          stuckGroups(stuck)
+              + " lock one another in the same way as group "
+              + (first.get() + 1)
+              + ", the other hand; what frees that one frees this one, mirrored.");
+      return lines;
+    }
     List<String> joints = stuck.joints().stream().map(Joint::label).toList();
     lines.add(
         stuckGroups(stuck)
@@ -194,6 +205,46 @@ final class AssemblyWords {
     }
     rest.forEach(i -> names.add(chair.parts().get(i).label()));
     return and(names);
+  }
+
+  /** The group told before of which this one is the other hand. */
+  private Optional<Integer> mirrored(Stuck stuck) {
+    int own = order.stuck().indexOf(stuck);
+    List<String> twins = stuck.joints().stream().map(AssemblyWords::otherHand).sorted().toList();
+    return IntStream.range(0, own)
+        .filter(n -> !twins.isEmpty() && twins.equals(jointHands(order.stuck().get(n))))
+        .boxed()
+        .findFirst();
+  }
+
+  private static List<String> jointHands(Stuck stuck) {
+    return stuck.joints().stream().map(j -> j.name() + " " + j.hand()).sorted().toList();
+  }
+
+  private static String otherHand(Joint joint) {
+    return joint.name() + " " + joint.hand().other();
+  }
+
+  /** Which of the changes, made alone or together, open the whole chair. */
+  List<String> openings() {
+    if (order.possible() || order.stuck().stream().anyMatch(s -> s.remedies().isEmpty())) {
+      return List.of();
+    }
+    if (order.openings().isEmpty()) {
+      return List.of(
+          "Tried on the solids: none of these changes opens the whole chair, neither alone nor one"
+              + " for each group together.");
+    }
+    return order.openings().stream()
+        .map(names -> names.stream().map(n -> "\"" + n + "\"").toList())
+        .map(
+            names ->
+                "Tried on the solids: with "
+                    + and(names)
+                    + " leaning so, "
+                    + (names.size() > 1 ? "together, " : "")
+                    + "both hands alike, the whole chair goes together.")
+        .toList();
   }
 
   private String remedy(Remedy r) {

@@ -13,6 +13,8 @@ import java.util.function.IntConsumer;
  *     and locked by itself: were all the others free, it would still be
  * @param asOne what the steps take as one piece because it is locked: the parts of stuck groups and
  *     what can only go in while they are open
+ * @param openings sets of joint names with which the chair goes together once their joints are
+ *     changed as the remedies say, tried on the solids; of as few names as it takes
  * @param glued groups that were asked to be put together first, each as one piece
  * @param marks the parts that would also go in wrong, and so need a mark
  */
@@ -21,12 +23,14 @@ public record Assembling(
     List<Step> steps,
     List<Stuck> stuck,
     List<List<Integer>> asOne,
+    List<List<String>> openings,
     List<List<Integer>> glued,
     List<Mark> marks) {
   public Assembling {
     steps = List.copyOf(steps);
     stuck = List.copyOf(stuck);
     asOne = List.copyOf(asOne);
+    openings = List.copyOf(openings);
     glued = List.copyOf(glued);
     marks = List.copyOf(marks);
   }
@@ -60,6 +64,7 @@ public record Assembling(
         planner.steps(),
         planner.stuck(),
         planner.asOne(),
+        Remedied.openings(pieces, planner.stuck(), groups),
         glued,
         Orientations.marks(pieces));
   }

@@ -13,6 +13,7 @@ import java.util.Optional;
  */
 final class Locks {
   private final Pieces pieces;
+  private final TwoWays corners;
   private final List<Blocking> ways;
   private final List<BitSet> glued;
   private final List<BitSet> freed;
@@ -21,8 +22,10 @@ final class Locks {
    * @param glued groups that only move as one
    * @param freed groups that are taken as free among themselves
    */
-  Locks(Pieces pieces, List<Blocking> ways, List<BitSet> glued, List<BitSet> freed) {
+  Locks(
+      Pieces pieces, TwoWays corners, List<Blocking> ways, List<BitSet> glued, List<BitSet> freed) {
     this.pieces = pieces;
+    this.corners = corners;
     this.glued = glued;
     this.freed = freed;
     this.ways = freed.isEmpty() ? ways : ways.parallelStream().map(w -> w.freed(freed)).toList();
@@ -33,14 +36,19 @@ final class Locks {
    * before taken as free, so that a lock that follows only from another is not told.
    */
   static List<BitSet> of(
-      Pieces pieces, BitSet group, List<Blocking> ways, List<BitSet> glued, List<BitSet> known) {
+      Pieces pieces,
+      TwoWays corners,
+      BitSet group,
+      List<Blocking> ways,
+      List<BitSet> glued,
+      List<BitSet> known) {
     List<BitSet> freed = new ArrayList<>(known);
     List<BitSet> found = new ArrayList<>();
-    Optional<BitSet> next = new Locks(pieces, ways, glued, freed).core(group);
+    Optional<BitSet> next = new Locks(pieces, corners, ways, glued, freed).core(group);
     while (next.isPresent()) {
       found.add(next.get());
       freed.add(next.get());
-      next = new Locks(pieces, ways, glued, freed).core(group);
+      next = new Locks(pieces, corners, ways, glued, freed).core(group);
     }
     return found;
   }
@@ -65,13 +73,18 @@ final class Locks {
         Parting.any(group, ways, glued)
             .or(() -> Tipping.out(pieces, group, glued, freed).map(Tipping.Tipped::piece));
     if (leaving.isPresent()) {
-      BitSet staying = (BitSet) group.clone();
-      staying.andNot(leaving.get());
-      return List.of(leaving.get(), staying);
+      return halves(group, leaving.get());
     }
     return Together.apart(pieces, group, glued, freed)
         .map(flights -> flights.stream().map(Together.Flight::parts).toList())
+        .or(() -> corners.out(group, glued, freed).map(c -> halves(group, c.piece())))
         .orElse(List.of(group));
+  }
+
+  private static List<BitSet> halves(BitSet group, BitSet leaving) {
+    BitSet staying = (BitSet) group.clone();
+    staying.andNot(leaving);
+    return List.of(leaving, staying);
   }
 
   private Optional<BitSet> core(BitSet group) {

@@ -4,6 +4,7 @@ import dryfit.build.Joint;
 import dryfit.fit.order.Step.Move;
 import dryfit.fit.order.Tipping.Tipped;
 import dryfit.fit.order.Together.Flight;
+import dryfit.fit.order.TwoWays.Cornered;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -20,6 +21,7 @@ final class Planner {
   private final List<Stuck> stuck = new ArrayList<>();
   private final List<BitSet> asOne = new ArrayList<>();
   private final IntConsumer settled;
+  private final TwoWays corners;
   private int parts;
 
   /**
@@ -28,6 +30,7 @@ final class Planner {
   Planner(Pieces pieces, List<BitSet> glued, IntConsumer settled) {
     this.settled = settled;
     this.pieces = pieces;
+    this.corners = new TwoWays(pieces);
     this.given = glued;
     this.glued = new ArrayList<>(glued);
     this.ways = Directions.of(pieces).parallelStream().map(d -> Blocking.along(d, pieces)).toList();
@@ -59,7 +62,7 @@ final class Planner {
     }
     Optional<Parting> found = Parting.best(pieces, group, ways, glued);
     if (found.isEmpty()) {
-      if (!tipped(group) && !together(group)) {
+      if (!tipped(group) && !together(group) && !cornered(group)) {
         lock(group);
         apart(group);
       }
@@ -80,6 +83,7 @@ final class Planner {
                     Assembling.numbers(moved),
                     fewer ? parting.away().negated() : parting.away(),
                     1,
+                    Optional.empty(),
                     Optional.empty())),
             parting.opens(),
             Assembling.numbers(newlyHeld(group, moved, onto))));
@@ -105,11 +109,43 @@ final class Planner {
             Assembling.numbers(piece),
             found.get().away().negated(),
             1,
-            Optional.of(found.get().tip()));
+            Optional.of(found.get().tip()),
+            Optional.empty());
     steps.add(
         new Step(
             Step.Kind.TIPPED,
             Assembling.numbers(rest),
+            List.of(move),
+            pieces.between(piece, rest),
+            Assembling.numbers(newlyHeld(group, piece, rest))));
+    return true;
+  }
+
+  private boolean cornered(BitSet group) {
+    Optional<Cornered> found = corners.out(group, glued, List.of());
+    if (found.isEmpty()) {
+      return false;
+    }
+    BitSet piece = found.get().piece();
+    BitSet rest = (BitSet) group.clone();
+    rest.andNot(piece);
+    boolean fewer = Parting.moves(piece, rest);
+    BitSet moved = fewer ? piece : rest;
+    BitSet onto = fewer ? rest : piece;
+    Cornered way = fewer ? found.get() : found.get().turned(rest);
+    apart(onto);
+    apart(moved);
+    Move move =
+        new Move(
+            Assembling.numbers(moved),
+            way.away().negated(),
+            1,
+            Optional.empty(),
+            Optional.of(new Step.Leg(way.first().negated(), way.far())));
+    steps.add(
+        new Step(
+            Step.Kind.TWO_WAYS,
+            Assembling.numbers(onto),
             List.of(move),
             pieces.between(piece, rest),
             Assembling.numbers(newlyHeld(group, piece, rest))));
@@ -134,6 +170,7 @@ final class Planner {
                 Assembling.numbers(f.parts()),
                 f.speed().negated().unit(),
                 share,
+                Optional.empty(),
                 Optional.empty()));
       }
     }
@@ -172,11 +209,12 @@ final class Planner {
    */
   private void lock(BitSet group) {
     List<BitSet> known = stuck.stream().map(s -> Assembling.bits(s.parts())).toList();
-    List<BitSet> found = Locks.of(pieces, group, ways, given, known);
+    List<BitSet> found = Locks.of(pieces, corners, group, ways, given, known);
     found.forEach(core -> stuck.add(stuck(core)));
     List<BitSet> lumps =
         found.isEmpty()
-            ? List.of(new Locks(pieces, ways, glued, List.of()).within(group).orElse(group))
+            ? List.of(
+                new Locks(pieces, corners, ways, glued, List.of()).within(group).orElse(group))
             : found;
     lumps.forEach(lump -> merge(lump, glued));
     lumps.forEach(lump -> merge(lump, asOne));

@@ -29,21 +29,34 @@ public record Step(
     /** Several groups close on each other at the same time, each straight. */
     TOGETHER,
     /** A group goes in at a small angle and is then turned home. */
-    TIPPED
+    TIPPED,
+    /** A group goes in one way and then the last of the way in another. */
+    TWO_WAYS
   }
 
   /**
    * What one group does.
    *
-   * @param push unit direction in which it is pushed home, chair space
+   * @param push unit direction in which it is pushed home, chair space; if there is a last leg, to
+   *     where that begins
    * @param share how far it goes while the fastest of the step goes 1
    * @param tip how it is turned home at the end of the push, if it is
+   * @param last the last of the way, if that goes another way
    */
-  public record Move(List<Integer> parts, Vec3 push, double share, Optional<Tip> tip) {
+  public record Move(
+      List<Integer> parts, Vec3 push, double share, Optional<Tip> tip, Optional<Leg> last) {
     public Move {
       parts = List.copyOf(parts);
     }
   }
+
+  /**
+   * The end of a way.
+   *
+   * @param push unit direction
+   * @param far how far, mm
+   */
+  public record Leg(Vec3 push, double far) {}
 
   /**
    * The small turn that takes a part home. From where it ends it is lifted by {@code lift}, then

@@ -59,6 +59,8 @@ class ShippedOrderTest {
           .containsExactlyInAnyOrder("front-leg", "back-leg", "side-stretcher", "seat");
     }
     assertThat(order.stuck()).hasSize(2);
+    assertThat(order.openings())
+        .containsExactly(List.of("front leg to seat"), List.of("back leg to seat"));
     assertThat(order.asOne()).hasSize(1);
     assertThat(order.asOne().get(0)).hasSize(8);
     assertThat(Rehearsal.problems(order)).isEmpty();
