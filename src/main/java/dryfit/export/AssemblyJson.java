@@ -66,6 +66,7 @@ public final class AssemblyJson {
       way.put("swapped", w.swapped());
       wrong.add(way);
     }
+    out.set("elsewhere", labels(chair, mark.elsewhere()));
     return out;
   }
 
@@ -76,6 +77,14 @@ public final class AssemblyJson {
     ArrayNode moves = out.putArray("moves");
     step.moves().forEach(m -> moves.add(move(chair, m)));
     out.set("closes", joints(step.closes()));
+    ArrayNode asides = out.putArray("aside");
+    for (Step.Aside a : step.aside()) {
+      ObjectNode one = NODES.objectNode();
+      one.put("joint", a.joint().label());
+      one.set("off", degrees(a.off()));
+      one.set("aside", number(a.aside()));
+      asides.add(one);
+    }
     out.set("held", labels(chair, step.held()));
     return out;
   }

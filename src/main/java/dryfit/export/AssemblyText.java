@@ -19,6 +19,10 @@ public final class AssemblyText {
           + " the clamps you will use, before there is glue on it, and mind how long your glue"
           + " stays open. Clamps can slip and crush: keep hands clear and follow the makers' manuals.";
 
+  private static final String GLUE =
+      "Glue goes on the joints that a step closes. What an earlier step made moves as one piece: no"
+          + " joint that is closed has to open or shift again.";
+
   /** A share that prints as less than 1.00. */
   private static final double ALIKE = 0.995;
 
@@ -66,8 +70,7 @@ public final class AssemblyText {
 
   /** Which parts also go in wrong, and the mark that prevents it. */
   public static List<String> marks(Assembling order, TextStyle style) {
-    AssemblyWords words = new AssemblyWords(order, style);
-    return order.marks().stream().map(words::mark).toList();
+    return new AssemblyWords(order, style).marks();
   }
 
   /** Why parts do not go together; nothing if they all do. */
@@ -104,6 +107,7 @@ public final class AssemblyText {
     if (!order.steps().isEmpty()) {
       line("");
       line(style.bold(order.possible() ? "ORDER" : "ORDER OF THE REST, ONCE THAT IS FREE"));
+      wrapped("", "", GLUE);
     }
     if (!order.steps().isEmpty() && order.asOne().size() == 1) {
       wrapped(
@@ -124,10 +128,21 @@ public final class AssemblyText {
         List<String> joints = step.closes().stream().map(Joint::label).toList();
         wrapped(INDENT + "closes ", INDENT + "  ", String.join("; ", joints));
       }
+      for (Step.Aside aside : step.aside()) {
+        wrapped(INDENT, INDENT + "  ", gives(aside));
+      }
       if (!step.held().isEmpty()) {
         wrapped(INDENT, INDENT + "  ", held(step));
       }
     }
+  }
+
+  private String gives(Step.Aside aside) {
+    return aside.joint().label()
+        + ": goes in "
+        + AssemblyWords.degrees(aside.off())
+        + " off its own way; its clearance has to give "
+        + style.length(aside.aside());
   }
 
   private String held(Step step) {
@@ -198,7 +213,7 @@ public final class AssemblyText {
     if (!order.marks().isEmpty()) {
       line("");
       line(style.bold("MARK THESE"));
-      order.marks().forEach(m -> wrapped("  -  ", INDENT, words.mark(m)));
+      words.marks().forEach(m -> wrapped("  -  ", INDENT, m));
     }
   }
 

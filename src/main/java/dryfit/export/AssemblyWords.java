@@ -16,8 +16,11 @@ import dryfit.geometry.Vec3;
 import dryfit.measure.Angle;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /** What a maker calls groups of parts and the ways they are pushed. */
@@ -119,23 +122,90 @@ final class AssemblyWords {
     return Angle.degrees(radians);
   }
 
-  /** In which wrong ways a part goes in, and what mark prevents it. */
-  String mark(Mark mark) {
-    Part part = chair.parts().get(mark.part());
-    List<String> ways = mark.wrong().stream().map(AssemblyWords::wrong).toList();
+  /** Which parts go in wrong, in which ways, and what mark prevents it. */
+  List<String> marks() {
+    List<String> lines = new ArrayList<>();
+    Set<Integer> told = new HashSet<>();
+    for (Mark mark : order.marks()) {
+      if (!mark.wrong().isEmpty() && !told.contains(mark.part())) {
+        List<Mark> alike = order.marks().stream().filter(m -> alike(mark, m)).toList();
+        alike.forEach(m -> told.add(m.part()));
+        lines.add(mark(alike));
+      }
+    }
+    lines.addAll(elsewhere());
+    return lines;
+  }
+
+  /** Whether two marks are those of both hands and can be told in one line. */
+  private boolean alike(Mark one, Mark other) {
+    return chair.parts().get(one.part()).name().equals(chair.parts().get(other.part()).name())
+        && one.wrong().equals(other.wrong())
+        && turns(one).equals(turns(other));
+  }
+
+  private String mark(List<Mark> alike) {
+    Mark first = alike.get(0);
+    List<String> ways = first.wrong().stream().map(AssemblyWords::wrong).toList();
     List<String> marks = new ArrayList<>();
-    if (mark.wrong().stream().anyMatch(Wrong::swapped)) {
+    if (first.wrong().stream().anyMatch(Wrong::swapped)) {
+      Part part = chair.parts().get(first.part());
       boolean seated = chair.design().labels() == Design.Labels.AS_SEATED;
       boolean right = (part.hand() == Hand.RIGHT) != seated;
-      marks.add("mark it " + (right ? "right" : "left"));
+      marks.add(alike.size() > 1 ? "mark right and left" : "mark it " + (right ? "right" : "left"));
     }
+    marks.addAll(turns(first));
+    return labels(alike.stream().map(Mark::part).toList())
+        + (alike.size() > 1 ? " also go in " : " also goes in ")
+        + String.join(", or ", ways)
+        + ": "
+        + and(marks);
+  }
+
+  /** The marks against the wrong end and the wrong side. */
+  private List<String> turns(Mark mark) {
+    Part part = chair.parts().get(mark.part());
+    List<String> marks = new ArrayList<>();
     if (mark.wrong().stream().anyMatch(Wrong::endForEnd)) {
       marks.add("mark the end that goes " + main(part.frame().x()));
     }
     if (mark.wrong().stream().anyMatch(w -> w.quarters() > 0)) {
       marks.add("mark the side that looks " + main(part.frame().y()));
     }
-    return part.label() + " also goes in " + String.join(", or ", ways) + ": " + and(marks);
+    return marks;
+  }
+
+  /** Parts of several names that go into one another's places, a line for each set of them. */
+  private List<String> elsewhere() {
+    List<BitSet> sets = new ArrayList<>();
+    for (Mark mark : order.marks()) {
+      if (!mark.elsewhere().isEmpty()) {
+        BitSet one = new BitSet();
+        one.set(mark.part());
+        mark.elsewhere().forEach(one::set);
+        sets.stream().filter(s -> s.intersects(one)).forEach(one::or);
+        sets.removeIf(s -> s.intersects(one));
+        sets.add(one);
+      }
+    }
+    return sets.stream().map(this::elsewhere).toList();
+  }
+
+  private String elsewhere(BitSet set) {
+    Set<Integer> going = new TreeSet<>();
+    Set<Integer> into = new TreeSet<>();
+    for (Mark mark : order.marks()) {
+      if (set.get(mark.part()) && !mark.elsewhere().isEmpty()) {
+        going.add(mark.part());
+        into.addAll(mark.elsewhere());
+      }
+    }
+    String places =
+        going.equals(into) ? "one another's places" : "the place of " + labels(List.copyOf(into));
+    return labels(List.copyOf(going))
+        + (going.size() == 1 ? " also goes into " : " also go into ")
+        + places
+        + ", though they are not alike: write its name on each";
   }
 
   private static String wrong(Wrong wrong) {
@@ -147,7 +217,7 @@ final class AssemblyWords {
         };
     String end = wrong.endForEnd() ? "end for end" : "";
     String both = end.isEmpty() || turn.isEmpty() ? end + turn : end + " and " + turn;
-    String place = wrong.swapped() ? "in its twin's place" : "";
+    String place = wrong.swapped() ? "on the other side" : "";
     return both.isEmpty() || place.isEmpty() ? both + place : both + " " + place;
   }
 

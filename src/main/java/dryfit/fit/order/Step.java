@@ -22,6 +22,33 @@ public record Step(
     held = List.copyOf(held);
   }
 
+  /**
+   * A joint that closes a little off its own way, within its clearance.
+   *
+   * @param off angle between the push and the entry of its tenon, radians
+   * @param aside how far the tenon moves across its mortise on the way in, mm
+   */
+  public record Aside(Joint joint, double off, double aside) {}
+
+  /** Less than this, mm, no hand feels; common practice, no source. */
+  private static final double FELT = 0.02;
+
+  /** The joints of one straight push that do not close along their own entry, and what gives. */
+  public List<Aside> aside() {
+    if (kind != Kind.STRAIGHT) {
+      return List.of();
+    }
+    Vec3 push = moves.get(0).push();
+    return closes.stream()
+        .map(
+            j -> {
+              double off = Math.min(push.angleTo(j.entry()), push.negated().angleTo(j.entry()));
+              return new Aside(j, off, j.length() * Math.tan(off));
+            })
+        .filter(a -> a.aside() > FELT)
+        .toList();
+  }
+
   /** How a step goes. */
   public enum Kind {
     /** One group is pushed straight against the other. */

@@ -131,6 +131,20 @@ class OrderTest {
     assertThat(framesFirst(frameChair("along the part", "4", "0.2")).possible()).isFalse();
   }
 
+  @Test
+  void aJointThatClosesOffItsOwnWayTellsWhatItsClearanceHasToGive() {
+    Assembling order = framesFirst(frameChair("along the part", "1.4", "0.2"));
+    List<Step.Aside> asides = order.steps().stream().flatMap(s -> s.aside().stream()).toList();
+    assertThat(asides).isNotEmpty();
+    for (Step.Aside one : asides) {
+      assertThat(one.joint().name()).startsWith("side");
+      // The side rails turn 1 in 8; a push between the ways of both hands is at most that off.
+      assertThat(one.aside()).isLessThanOrEqualTo(1.4 / 8 + 1e-3);
+    }
+    assertThat(framesFirst(frameChair("square to the face", "20", "0.1")).steps())
+        .allMatch(s -> s.aside().isEmpty());
+  }
+
   /** An arm with a tenon at its back and a hole at its front, 250 mm from mouth to hole. */
   private static Chair arm(String cheek, String hole) {
     return Fitted.of(
