@@ -62,7 +62,7 @@ final class ChairView extends Pane {
    * A place on a part.
    *
    * @param number of the part in the chair
-   * @param face of the part's mesh
+   * @param face of the part's mesh, or {@link Sawn#CUT}
    * @param at where it is seen, chair space
    */
   record Touch(String part, int number, int face, Vec3 at) {}
@@ -214,6 +214,20 @@ final class ChairView extends Pane {
     flight.to(new Orbit(to, now.azimuth(), Math.max(0.2, now.elevation()), distance));
   }
 
+  /**
+   * Goes nearer to a place, if it is not near yet, and turns as far as it takes to look at a cut.
+   *
+   * @param outward square to the cut face, out of the wood that is left
+   * @param aslant how far off square the face may be looked at, radians
+   * @param distance to be near, mm
+   */
+  void face(Vec3 to, Vec3 outward, double aslant, double distance) {
+    plain.set(null);
+    Orbit now = orbit.get();
+    double far = Math.min(distance, now.distance());
+    flight.to(now.facing(outward, aslant).at(to).from(far));
+  }
+
   // ---- hands ----
 
   private void pressed(MouseEvent e) {
@@ -335,10 +349,14 @@ final class ChairView extends Pane {
       }
       Vec3 from = camera.eye().minus(look.get().moved(i));
       List<Rays.Hit> hits = part.solid().rays().placed(part.frame()).hits(from, ray);
-      if (!hits.isEmpty() && hits.get(0).distance() < least) {
-        least = hits.get(0).distance();
+      Optional<Rays.Hit> first =
+          look.get().cut().isPresent()
+              ? look.get().cut().get().first(hits, from, ray)
+              : hits.stream().findFirst();
+      if (first.isPresent() && first.get().distance() < least) {
+        least = first.get().distance();
         Vec3 at = camera.eye().plus(ray.times(least));
-        nearest = new Touch(part.label(), i, hits.get(0).face(), at);
+        nearest = new Touch(part.label(), i, first.get().face(), at);
       }
     }
     return Optional.ofNullable(nearest);
@@ -349,6 +367,10 @@ final class ChairView extends Pane {
     double pixel = orbit.get().pixel(getHeight());
     Vec3 moved = look.get().moved(touch.number());
     Part part = shown.chair().parts().get(touch.number());
+    if (touch.face() == Sawn.CUT) {
+      Vec3 out = look.get().cut().orElseThrow().plane().normal();
+      return new Picked(part.label(), part.frame(), touch.at().minus(moved), false, out);
+    }
     return Picked.of(part, touch.at().minus(moved), touch.face(), EDGE * pixel);
   }
 

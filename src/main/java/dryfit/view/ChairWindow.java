@@ -216,6 +216,7 @@ final class ChairWindow {
     }
     chair.see(l -> l.choosing(touch.map(t -> List.of(t.part())).orElse(List.of())));
     card.part(touch.map(ChairView.Touch::part));
+    seeing.take(Optional.empty());
   }
 
   /** Takes up a finding: goes there, points out its parts, shows its joint. */
@@ -228,6 +229,7 @@ final class ChairWindow {
       card.part(finding.parts().stream().findFirst());
     }
     card.finding(finding);
+    seeing.take(Optional.of(Slicing.Place.of(finding, session.shown().get())));
   }
 
   private void open(String joint) {
@@ -246,6 +248,7 @@ final class ChairWindow {
                               parts.get(fit.joint().mortised()).label())));
               chair.fly(fit.joint().at(), NEAR);
               card.joint(joint);
+              seeing.take(Optional.of(Slicing.Place.of(fit.joint())));
             });
   }
 

@@ -1,14 +1,9 @@
 package dryfit.view;
 
 import dryfit.export.TextStyle;
-import dryfit.fit.order.Assembling;
-import dryfit.geometry.Box;
-import dryfit.geometry.Plane;
-import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -22,44 +17,25 @@ import javafx.scene.layout.VBox;
 
 /** Ways to see how the parts fit: through the wood, sawn open, pulled apart. */
 final class Seeing {
-  private final Session session;
   private final ChairView chair;
   private final ToggleButton through = word("see through");
   private final ToggleButton fade = word("fade the rest");
-  private final ToggleButton slice = word("slice");
-  private final Slider apart = slider("how far the parts are pulled apart");
-  private final Slider where = slider("where the slice is");
-  private final ToggleButton side = word("from the side");
   private final ToggleButton sitter = word("sitter");
   private final ToggleButton rule = word("rule");
   private final ToggleButton woman = word(Sitter.WOMAN.word());
   private final ToggleButton man = word(Sitter.MAN.word());
-  private final HBox slicing;
+  private final Slicing slicing;
+  private final Pulling pulling;
   private final Label tall = new Label();
   private final FlowPane sitting;
   private Length.Unit unit = Length.Unit.MM;
-  private Shown shown;
-  private Optional<Apart> order = Optional.empty();
 
   Seeing(Session session, ChairView chair) {
-    this.session = session;
     this.chair = chair;
+    this.slicing = new Slicing(session, chair);
+    this.pulling = new Pulling(session, chair);
     through.setOnAction(e -> chair.see(l -> l.seeThrough(through.isSelected())));
     fade.setOnAction(e -> chair.see(l -> l.fadingOthers(fade.isSelected())));
-    slice.setOnAction(e -> sliced());
-    side.setOnAction(
-        e -> {
-          side.setText(side.isSelected() ? "from the front" : "from the side");
-          cut();
-        });
-    where.setValue(0.5);
-    where.setId("slice-at");
-    where.valueProperty().addListener(o -> cut());
-    apart.setId("apart");
-    apart.valueProperty().addListener(o -> pull());
-    slicing = new HBox(14, new Label("slice"), where, side);
-    slicing.setAlignment(Pos.CENTER_LEFT);
-    HBox.setHgrow(where, Priority.ALWAYS);
     sitter.setAccessibleText("a sitter beside the chair");
     rule.setAccessibleText("a rule beside the chair");
     sitter.setOnAction(e -> scaled(rule));
@@ -105,12 +81,12 @@ final class Seeing {
 
   /** The words that go with the views. */
   List<ToggleButton> words() {
-    return List.of(through, fade, slice);
+    return List.of(through, fade, slicing.word());
   }
 
   /** On paper wood is not seen through, nothing is moved, and nothing stands beside the chair. */
   private void onPaper() {
-    for (Node needsDepth : List.of(through, fade, slice, sitter, rule, apart)) {
+    for (Node needsDepth : List.of(through, fade, slicing.word(), sitter, rule, pulling.slider())) {
       needsDepth.setDisable(true);
     }
   }
@@ -121,23 +97,16 @@ final class Seeing {
    * @param more words after those
    */
   VBox sliders(Node more) {
-    Label together = fixed("together");
-    Label pulled = fixed("pulled apart");
-    apart.setMinWidth(60);
-    HBox pulling = new HBox(14, together, apart, pulled);
-    HBox.setHgrow(apart, Priority.ALWAYS);
-    HBox.setHgrow(pulling, Priority.ALWAYS);
+    HBox.setHgrow(pulling.row(), Priority.ALWAYS);
     HBox against = new HBox(11, sitter, rule, more);
     against.getStyleClass().add("against");
     against.setMinWidth(HBox.USE_PREF_SIZE);
-    HBox below = new HBox(22, pulling, against);
-    for (HBox row : List.of(pulling, against, below)) {
+    HBox below = new HBox(22, pulling.row(), against);
+    for (HBox row : List.of(against, below)) {
       row.setAlignment(Pos.CENTER_LEFT);
     }
-    slicing.setVisible(false);
-    slicing.managedProperty().bind(slicing.visibleProperty());
     sitting.managedProperty().bind(sitting.visibleProperty());
-    VBox box = new VBox(6, sitting, slicing, below);
+    VBox box = new VBox(6, sitting, slicing.row(), pulling.told(), below);
     box.getStyleClass().add("sliders");
     box.setMaxHeight(VBox.USE_PREF_SIZE);
     return box;
@@ -148,98 +117,36 @@ final class Seeing {
       unit = in;
       beside();
     }
-    if (next.is(shown)) {
-      shown = next;
-      return;
-    }
-    shown = next;
-    order = Optional.empty();
-    if (apart.getValue() > 0) {
-      pull();
-    }
-    if (slice.isSelected()) {
-      cut();
-    }
+    slicing.show(next, unit);
+    pulling.show(next);
+  }
+
+  /** A slice begins at what is taken up. */
+  void take(Optional<Slicing.Place> place) {
+    slicing.take(place);
   }
 
   /** Everything together, whole and solid again. */
   void plain() {
     through.setSelected(false);
     fade.setSelected(false);
-    slice.setSelected(false);
-    slicing.setVisible(false);
+    slicing.end();
     sitter.setSelected(false);
     rule.setSelected(false);
     beside();
-    apart.setValue(0);
+    pulling.end();
   }
 
-  private void sliced() {
-    slicing.setVisible(slice.isSelected());
-    if (slice.isSelected()) {
-      cut();
-    } else {
-      chair.see(l -> l.cut(Optional.empty()));
-    }
-  }
-
-  private void cut() {
-    if (!slice.isSelected() || shown == null) {
-      return;
-    }
-    Shown of = shown;
-    Box box = of.bounds();
-    double share = where.getValue();
-    Vec3 at = box.low().plus(box.size().times(share));
-    Plane plane =
-        side.isSelected() ? Plane.through(at, Vec3.BACK.negated()) : Plane.through(at, Vec3.RIGHT);
-    session.workOut(
-        "slice", () -> Cutaway.of(of, plane), cut -> see(of, l -> l.cut(Optional.of(cut))));
-  }
-
-  private void pull() {
-    if (shown == null) {
-      return;
-    }
-    if (apart.getValue() == 0) {
-      chair.see(l -> l.moving(List.of()));
-    } else if (order.isPresent()) {
-      List<Vec3> moved = order.get().moved(apart.getValue());
-      chair.see(l -> l.moving(moved));
-    } else {
-      Shown of = shown;
-      session.workOut(
-          "apart",
-          () -> Apart.of(Assembling.of(of.chair())),
-          found -> {
-            if (of.is(shown)) {
-              order = Optional.of(found);
-              pull();
-            }
-          });
-    }
-  }
-
-  private void see(Shown of, UnaryOperator<Look> change) {
-    if (of.is(shown) && slice.isSelected()) {
-      chair.see(change);
-    }
-  }
-
-  private static Label fixed(String text) {
-    Label label = new Label(text);
-    label.setMinWidth(Label.USE_PREF_SIZE);
-    return label;
-  }
-
-  private static ToggleButton word(String text) {
+  /** A word that is on or off. */
+  static ToggleButton word(String text) {
     ToggleButton word = new ToggleButton(text);
     word.getStyleClass().setAll("word");
     word.setId(text.replace(' ', '-'));
     return word;
   }
 
-  private static Slider slider(String name) {
+  /** From 0 to 1. */
+  static Slider slider(String name) {
     Slider slider = new Slider(0, 1, 0);
     slider.setBlockIncrement(0.05);
     slider.setAccessibleText(name);

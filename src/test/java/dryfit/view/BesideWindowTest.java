@@ -11,34 +11,11 @@ import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** Variants in the window: the chair before its findings, what differs, one laid over the other. */
-@ExtendWith(ApplicationExtension.class)
-class BesideWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
+class BesideWindowTest extends WindowTest {
   @Test
   void theChairIsSeenFirstAndItsFindingsFollow(FxRobot robot) {
     screen.open(HARBOUR);

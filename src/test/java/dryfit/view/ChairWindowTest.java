@@ -15,38 +15,11 @@ import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** Drives the window as a maker does: with the mouse and the keyboard, on a display. */
-@ExtendWith(ApplicationExtension.class)
-class ChairWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
-  private static String text(FxRobot robot, String query) {
-    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
-  }
-
+class ChairWindowTest extends WindowTest {
   @Test
   void theChairIsOpenedTurnedSlidAndBroughtNear(FxRobot robot) {
     screen.open(HARBOUR);

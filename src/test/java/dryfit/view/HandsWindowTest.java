@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dryfit.geometry.Vec3;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.event.Event;
@@ -21,34 +20,11 @@ import javafx.scene.input.TouchEvent;
 import javafx.scene.input.TouchPoint;
 import javafx.scene.input.ZoomEvent;
 import javafx.scene.text.Text;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** Fingers, keys, ears and small screens. */
-@ExtendWith(ApplicationExtension.class)
-class HandsWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
+class HandsWindowTest extends WindowTest {
   private int set;
 
   /** One set of touches on the chair: where each finger is, and what it just did. */

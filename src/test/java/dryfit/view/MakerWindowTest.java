@@ -13,47 +13,13 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /**
  * What a maker does at the bench beside turning the chair: accept, vary, measure, compare sizes.
  */
-@ExtendWith(ApplicationExtension.class)
-class MakerWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
-  private static String text(FxRobot robot, String query) {
-    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
-  }
-
-  private static List<Button> tickets(FxRobot robot) {
-    return robot.lookup(".ticket").queryAll().stream()
-        .filter(n -> n.getUserData() instanceof Finding)
-        .map(Button.class::cast)
-        .toList();
-  }
-
+class MakerWindowTest extends WindowTest {
   @Test
   void aFindingThatIsTakenUpFollowsToAnotherVariantOrGoes(FxRobot robot) {
     screen.open(Path.of("models/orchard-side-chair.json"));

@@ -9,39 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
-import javafx.scene.control.Labeled;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** Files are written from the window, and broken off. */
-@ExtendWith(ApplicationExtension.class)
-class WritingWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
-  private static String text(FxRobot robot, String query) {
-    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
-  }
-
+class WritingWindowTest extends WindowTest {
   @Test
   void aSetOfFilesIsWrittenIntoAFolderAndShown(FxRobot robot) throws Exception {
     Path own = Files.copy(HARBOUR, state.resolve("write.json"));
