@@ -117,6 +117,11 @@ final class ChairView extends Pane {
     return orbit.getReadOnlyProperty();
   }
 
+  /** Where it stands, or where it is on its way to. */
+  Orbit heading() {
+    return flight.end();
+  }
+
   /** Stands where another view stands. */
   void follow(Orbit other) {
     if (!other.equals(orbit.get())) {
@@ -223,7 +228,7 @@ final class ChairView extends Pane {
    */
   void face(Vec3 to, Vec3 outward, double aslant, double distance) {
     plain.set(null);
-    Orbit now = orbit.get();
+    Orbit now = flight.end();
     double far = Math.min(distance, now.distance());
     flight.to(now.facing(outward, aslant).at(to).from(far));
   }
@@ -405,12 +410,25 @@ final class ChairView extends Pane {
     private Orbit from;
     private Orbit to;
     private long began;
+    private boolean flying;
+
+    /** Where it goes, or where the eye is when it goes nowhere. */
+    Orbit end() {
+      return flying ? to : orbit.get();
+    }
 
     void to(Orbit end) {
       from = orbit.get();
       to = end;
       began = 0;
+      flying = true;
       start();
+    }
+
+    @Override
+    public void stop() {
+      flying = false;
+      super.stop();
     }
 
     @Override

@@ -232,7 +232,7 @@ final class ChairWindow {
     seeing.take(Optional.of(Slicing.Place.of(finding, session.shown().get())));
   }
 
-  private void open(String joint) {
+  void open(String joint) {
     session
         .shown()
         .get()

@@ -1,84 +1,92 @@
 package dryfit.view;
 
+import dryfit.build.Part;
+import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Stuck;
 import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-/** The chair pulled apart along the way it goes together, and which parts do not come apart. */
+/** The chair pulled apart along its order of assembly, and what does not come apart. */
 final class Pulling {
   private final Session session;
   private final ChairView chair;
-  private final Slider slider = Seeing.slider("how far the parts are pulled apart");
+  private final Slider apart = Seeing.slider("how far the parts are pulled apart");
   private final Label told = new Label();
-  private final HBox row;
-  private Shown shown;
+  private final HBox row = new HBox(14, fixed("together"), apart, fixed("pulled apart"));
   private Optional<Apart> order = Optional.empty();
+  private Shown shown;
 
   Pulling(Session session, ChairView chair) {
     this.session = session;
     this.chair = chair;
-    slider.setId("apart");
-    slider.setMinWidth(60);
-    slider.valueProperty().addListener(o -> pull());
-    row = new HBox(14, fixed("together"), slider, fixed("pulled apart"));
-    row.setAlignment(Pos.CENTER_LEFT);
-    HBox.setHgrow(slider, Priority.ALWAYS);
+    apart.setId("apart");
+    apart.setMinWidth(60);
+    apart.valueProperty().addListener(o -> pull());
     told.setId("apart-told");
+    told.getStyleClass().add("quiet");
     told.setWrapText(true);
     told.setMinHeight(Label.USE_PREF_SIZE);
     told.managedProperty().bind(told.visibleProperty());
     say("");
+    HBox.setHgrow(apart, Priority.ALWAYS);
+    row.setAlignment(Pos.CENTER_LEFT);
   }
 
   HBox row() {
     return row;
   }
 
-  /** What does not come apart, in words; out of sight while there is nothing to say. */
+  Slider slider() {
+    return apart;
+  }
+
+  /** One line on what holds together, while the parts are apart. */
   Label told() {
     return told;
   }
 
-  Slider slider() {
-    return slider;
-  }
-
   void show(Shown next) {
-    boolean other = !next.is(shown);
+    boolean same = next.is(shown);
     shown = next;
-    if (other) {
+    if (!same) {
       order = Optional.empty();
-      pull();
+      if (apart.getValue() > 0) {
+        pull();
+      }
     }
   }
 
-  /** Everything together again. */
   void end() {
-    slider.setValue(0);
+    apart.setValue(0);
   }
 
   private void pull() {
     if (shown == null) {
       return;
     }
-    if (slider.getValue() == 0) {
+    if (apart.getValue() == 0) {
       say("");
       chair.see(l -> l.moving(List.of()));
     } else if (order.isPresent()) {
-      List<Vec3> moved = order.get().moved(slider.getValue());
-      say(locked(order.get()));
+      List<Vec3> moved = order.get().moved(apart.getValue());
+      say(lock(order.get().order()));
       chair.see(l -> l.moving(moved));
     } else {
-      say("Working out how it comes apart.");
       Shown of = shown;
+      say("Working out how it comes apart …");
       session.workOut(
           "apart",
-          () -> Apart.of(of.chair()),
+          () -> Apart.of(Assembling.of(of.chair())),
           found -> {
             if (of.is(shown)) {
               order = Optional.of(found);
@@ -88,22 +96,50 @@ final class Pulling {
     }
   }
 
-  private String locked(Apart apart) {
-    if (apart.locked().isEmpty()) {
-      return "";
-    }
-    List<String> names =
-        apart.locked().stream()
-            .map(i -> Words.part(shown.chair().parts().get(i).label()))
-            .toList();
-    return (apart.shared() ? "These claim the same wood and stay as one: " : "These lock and stay as one: ")
-        + String.join("; ", names)
-        + (apart.moves() ? ". The rest comes apart." : ".");
-  }
-
   private void say(String text) {
     told.setText(text);
     told.setVisible(!text.isEmpty());
+  }
+
+  /** Which parts hold one another, in one line; nothing where all come apart. */
+  static String lock(Assembling order) {
+    if (order.possible()) {
+      return "";
+    }
+    List<String> lines = new ArrayList<>();
+    for (Stuck stuck : order.stuck()) {
+      boolean collide = !stuck.collide().isEmpty();
+      List<Integer> parts =
+          collide
+              ? stuck.collide().stream().flatMap(List::stream).distinct().sorted().toList()
+              : stuck.parts();
+      lines.add(
+          (collide ? "In each other’s wood, so they stay: " : "Lock one another, so they stay: ")
+              + names(order, parts)
+              + ".");
+    }
+    lines.add(order.steps().isEmpty() ? "No other part comes off." : "The rest comes apart.");
+    return String.join(" ", lines);
+  }
+
+  /** Parts by their names, a pair as one. */
+  private static String names(Assembling order, List<Integer> parts) {
+    Map<String, List<String>> hands = new LinkedHashMap<>();
+    for (int i : parts) {
+      Part part = order.chair().parts().get(i);
+      hands.computeIfAbsent(part.name(), n -> new ArrayList<>()).add(Words.part(part.label()));
+    }
+    return hands.entrySet().stream()
+        .map(e -> e.getValue().size() == 2 ? "both " + plural(e.getKey()) : each(e.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String plural(String name) {
+    return name.replace('-', ' ') + "s";
+  }
+
+  private static String each(List<String> labels) {
+    return String.join("; ", labels);
   }
 
   private static Label fixed(String text) {

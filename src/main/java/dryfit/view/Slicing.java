@@ -126,9 +126,10 @@ final class Slicing {
     where.valueProperty().addListener(o -> slid());
     told.setId("slice-told");
     told.setMinWidth(Label.USE_PREF_SIZE);
-    row = new HBox(14, new Label("slice"), where, told);
+    row = new HBox(14, where, told);
     for (Way one : Way.values()) {
       ToggleButton word = Seeing.word(one.word);
+      word.setId("slice-" + one.word.replace(' ', '-'));
       word.setUserData(one);
       word.setToggleGroup(ways);
       word.setMinWidth(ToggleButton.USE_PREF_SIZE);
@@ -136,7 +137,7 @@ final class Slicing {
       word.setOnAction(
           e -> {
             word.setSelected(true);
-            go(one);
+            begin(one);
           });
       row.getChildren().add(word);
     }
@@ -172,8 +173,8 @@ final class Slicing {
   /** Begins at what is taken up now; with nothing taken up it stays where it is. */
   void take(Optional<Place> place) {
     taken = place;
-    if (word.isSelected()) {
-      begin();
+    if (word.isSelected() && taken.isPresent()) {
+      begin(taken.get().best());
     }
   }
 
@@ -188,39 +189,45 @@ final class Slicing {
   private void turned() {
     row.setVisible(word.isSelected());
     if (word.isSelected()) {
-      begin();
-      cut();
+      begin(taken.map(Place::best).orElse(way));
     } else {
       chair.see(l -> l.cut(Optional.empty()));
     }
   }
 
-  /** Goes through the middle of what is taken up, the way that shows it best. */
-  private void begin() {
-    if (taken.isEmpty() || shown == null) {
+  /** Saws one way, through the middle of what is taken up if anything is, and looks at the cut. */
+  private void begin(Way next) {
+    way = next;
+    mark();
+    if (shown == null) {
       return;
     }
-    Place place = taken.get();
+    Vec3 at = taken.map(Place::at).orElse(at());
     Box box = shown.bounds();
     shares =
         new Vec3(
-            share(place.at().x(), box.low().x(), box.high().x()),
-            share(place.at().y(), box.low().y(), box.high().y()),
-            share(place.at().z(), box.low().z(), box.high().z()));
-    chair.face(place.at(), towardsEye(place.best()), ASLANT, NEAR);
-    go(place.best());
+            share(at.x(), box.low().x(), box.high().x()),
+            share(at.y(), box.low().y(), box.high().y()),
+            share(at.z(), box.low().z(), box.high().z()));
+    where.setValue(shares.dot(way.across));
+    Orbit now = chair.heading();
+    Vec3 target = taken.isPresent() ? at : now.target();
+    chair.face(target, outward(at), ASLANT, taken.isPresent() ? NEAR : now.distance());
+    cut();
+  }
+
+  /** From where the cut is looked at first: what is taken away is the smaller half of the width. */
+  private Vec3 outward(Vec3 at) {
+    double off = at.x() - shown.bounds().middle().x();
+    return switch (way) {
+      case SIDE -> Math.abs(off) < 1 ? towardsEye() : Vec3.RIGHT.times(Math.signum(off));
+      case FRONT -> Vec3.BACK.negated();
+      case ABOVE -> Vec3.UP;
+    };
   }
 
   private static double share(double at, double low, double high) {
     return high > low ? Math.max(0, Math.min(1, (at - low) / (high - low))) : 0.5;
-  }
-
-  /** The same place, cut another way. */
-  private void go(Way next) {
-    way = next;
-    mark();
-    where.setValue(shares.dot(way.across));
-    cut();
   }
 
   private void mark() {
@@ -241,16 +248,15 @@ final class Slicing {
             new Vec3(size.x() * shares.x(), size.y() * shares.y(), size.z() * shares.z()));
   }
 
-  /** Square to the slice, to the side from which it is looked at. A level one is seen from above. */
-  private Vec3 towardsEye(Way of) {
-    Vec3 across = of.across;
-    boolean beyond = chair.orbit().get().camera().eye().minus(at()).dot(across) < 0;
-    return beyond ? across.negated() : across;
+  /** Square to the slice, to the side from which it is looked at. */
+  private Vec3 towardsEye() {
+    boolean beyond = chair.heading().camera().eye().minus(at()).dot(way.across) < 0;
+    return beyond ? way.across.negated() : way.across;
   }
 
   /** The half that stays follows the eye round the chair. */
   private void turnedRound() {
-    if (word.isSelected() && shown != null && !towardsEye(way).equals(left)) {
+    if (word.isSelected() && shown != null && !towardsEye().equals(left)) {
       cut();
     }
   }
@@ -261,7 +267,7 @@ final class Slicing {
     }
     tell();
     Shown of = shown;
-    left = towardsEye(way);
+    left = towardsEye();
     Plane plane = Plane.through(at(), left);
     session.workOut(
         "slice",

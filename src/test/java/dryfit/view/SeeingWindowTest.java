@@ -1,0 +1,160 @@
+package dryfit.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfit.build.Joint;
+import dryfit.fit.Finding;
+import dryfit.fit.JointFit;
+import dryfit.geometry.Box;
+import dryfit.geometry.Vec3;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import javafx.scene.control.Button;
+import javafx.scene.control.Slider;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+
+/** A slice goes through what is taken up; what does not come apart is told. */
+class SeeingWindowTest extends WindowTest {
+
+  private static double slider(FxRobot robot, String id) {
+    return OnScreen.ask(() -> robot.lookup(id).<Slider>query().getValue());
+  }
+
+  private static void slide(FxRobot robot, String id, double to) {
+    OnScreen.ask(
+        () -> {
+          robot.lookup(id).<Slider>query().setValue(to);
+          return null;
+        });
+  }
+
+  private void variant(String name) {
+    OnScreen.ask(
+        () -> {
+          screen.window.session().choose(name);
+          return null;
+        });
+    screen.settled();
+  }
+
+  @Test
+  void theSliceBeginsAtTheFindingAndTheSliderMovesIt(FxRobot robot) {
+    screen.open(HARBOUR);
+    variant("deep tenons");
+    Finding meet =
+        screen.shown().report().findings().stream()
+            .filter(f -> f.joints().size() == 2)
+            .findFirst()
+            .orElseThrow();
+    Button ticket =
+        OnScreen.ask(
+            () ->
+                (Button)
+                    robot.lookup(".ticket").queryAll().stream()
+                        .filter(n -> meet.equals(n.getUserData()))
+                        .findFirst()
+                        .orElseThrow());
+    robot.clickOn(ticket);
+    screen.landed();
+    robot.clickOn("#slice");
+    screen.landed();
+    screen.settled();
+    Box box = screen.shown().bounds();
+    assertThat(slider(robot, "#slice-at"))
+        .as("two level tenons that meet are seen from above")
+        .isCloseTo((meet.at().z() - box.low().z()) / box.size().z(), within(1e-9));
+    assertThat(highestCut()).isCloseTo(meet.at().z(), within(0.01));
+    assertThat(screen.orbit().camera().forward().z()).as("looks down on it").isLessThan(-0.29);
+    assertThat(screen.freshlySawn()).as("pixels of cut faces").isGreaterThan(300);
+    screen.photograph("40-slice-at-finding");
+    slide(robot, "#slice-at", 0.2);
+    screen.settled();
+    assertThat(highestCut())
+        .isCloseTo(box.low().z() + 0.2 * box.size().z(), within(0.01));
+
+    robot.clickOn("#slice-from-the-front");
+    screen.landed();
+    screen.settled();
+    assertThat(slider(robot, "#slice-at"))
+        .isCloseTo((meet.at().y() - box.low().y()) / box.size().y(), within(1e-9));
+    screen.photograph("41-slice-from-the-front");
+  }
+
+  /** How high the cut faces are that the picture shows, mm; all of one level slice are alike. */
+  private double highestCut() {
+    return OnScreen.ask(
+        () -> {
+          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow().parts();
+          double high = Double.NEGATIVE_INFINITY;
+          for (int i = 0; i < cuts.size(); i++) {
+            float[] xyz = cuts.get(i).cut().getPoints().toArray(null);
+            for (int p = 0; p < xyz.length; p += 3) {
+              Vec3 at = new Vec3(xyz[p], xyz[p + 1], xyz[p + 2]);
+              high =
+                  Math.max(high, screen.shown().parts().get(i).frame().place(at).z());
+            }
+          }
+          return high;
+        });
+  }
+
+  @Test
+  void aJointOnTheLeftIsSlicedThroughItsMiddleAndSeenFromTheLeft(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#slice");
+    robot.clickOn("#slice-from-the-side");
+    screen.settled();
+    Joint joint =
+        screen.shown().report().joints().stream()
+            .map(JointFit::joint)
+            .filter(j -> j.label().contains("side rail") && j.label().endsWith("left"))
+            .findFirst()
+            .orElseThrow();
+    OnScreen.ask(
+        () -> {
+          screen.window.open(joint.label());
+          return null;
+        });
+    screen.landed();
+    robot.clickOn("#slice-from-the-side");
+    screen.landed();
+    screen.settled();
+    Box box = screen.shown().bounds();
+    Vec3 middle = joint.tenons().get(0).at().plus(joint.entry().times(joint.length() / 2));
+    assertThat(slider(robot, "#slice-at"))
+        .isCloseTo((middle.x() - box.low().x()) / box.size().x(), within(1e-9));
+    assertThat(screen.orbit().camera().forward().x()).as("looks to the right").isGreaterThan(0.29);
+    screen.photograph("42-slice-joint-left");
+  }
+
+  @Test
+  void whatLocksIsToldAndTheRestComesApart(FxRobot robot) {
+    screen.open(Path.of("models/millrace-armchair.json"));
+    slide(robot, "#apart", 1);
+    screen.settled();
+    assertThat(OnScreen.ask(() -> robot.lookup("#apart-told").query().isVisible())).isFalse();
+    variant("legs askew");
+    OnScreen.await("the order", () -> !screen.window.chair().look().get().moved().isEmpty());
+    screen.settled();
+    assertThat(text(robot, "#apart-told"))
+        .startsWith("Lock one another, so they stay: ")
+        .contains("stretcher", "seat")
+        .doesNotContain("crest", "Working out")
+        .endsWith("The rest comes apart.");
+    screen.photograph("43-locks");
+    Shown shown = screen.shown();
+    List<Vec3> moved = OnScreen.ask(() -> screen.window.chair().look().get().moved());
+    for (int i = 0; i < moved.size(); i++) {
+      String name = shown.chair().parts().get(i).name();
+      if (Set.of("crest", "arm").contains(name)) {
+        assertThat(moved.get(i).length()).as(name).isGreaterThan(20);
+      }
+    }
+    slide(robot, "#apart", 0);
+    screen.settled();
+    assertThat(OnScreen.ask(() -> robot.lookup("#apart-told").query().isVisible())).isFalse();
+  }
+}
