@@ -12,6 +12,7 @@ import javafx.scene.shape.TriangleMesh;
  * What a plane leaves of a part, and the cut face that closes it; both in the part's own frame.
  *
  * @param left the cells on the near side, as a surface without their inner faces
+ * @param creases the ink on it, with the outline of the cut face
  * @param cut the cut face
  */
 record Cutaway(TriangleMesh left, TriangleMesh creases, TriangleMesh cut) {
@@ -23,20 +24,25 @@ record Cutaway(TriangleMesh left, TriangleMesh creases, TriangleMesh cut) {
       PartShape shape = shown.parts().get(i);
       Part part = shown.chair().parts().get(i);
       Plane own = shape.frame().local(plane);
-      out.add(
-          new Cutaway(
-              clipped(shape.wood(), own), clippedLines(shape.creases(), own), face(part, own)));
+      TriangleMesh lines = clippedLines(shape.creases(), own);
+      out.add(new Cutaway(clipped(shape.wood(), own, lines), lines, face(part, own)));
     }
     return out;
   }
 
-  /** Triangles clipped by a plane: each loses what stands outside. */
-  private static TriangleMesh clipped(TriangleMesh of, Plane plane) {
+  /**
+   * Triangles clipped by a plane: each loses what stands outside.
+   *
+   * @param lines takes the line along which each is cut, so that the cut faces of two parts that
+   *     touch are told apart
+   */
+  private static TriangleMesh clipped(TriangleMesh of, Plane plane, TriangleMesh lines) {
     Corners corners = new Corners(of, plane);
     TriangleMesh out = new TriangleMesh(of.getVertexFormat());
     int[] faces = of.getFaces().toArray(null);
     for (int f = 0; f < faces.length; f += 9) {
       List<float[]> polygon = new ArrayList<>();
+      List<Vec3> sawn = new ArrayList<>();
       for (int k = 0; k < 3; k++) {
         float[] a = corners.of(faces, f + 3 * k);
         float[] b = corners.of(faces, f + 3 * ((k + 1) % 3));
@@ -44,8 +50,13 @@ record Cutaway(TriangleMesh left, TriangleMesh creases, TriangleMesh cut) {
           polygon.add(a);
         }
         if (a[8] <= 0 != b[8] <= 0) {
-          polygon.add(between(a, b));
+          float[] c = between(a, b);
+          polygon.add(c);
+          sawn.add(new Vec3(c[0], c[1], c[2]));
         }
+      }
+      if (sawn.size() == 2) {
+        line(lines, sawn.get(0), sawn.get(1));
       }
       for (int k = 1; k + 1 < polygon.size(); k++) {
         add(out, polygon.get(0), polygon.get(k), polygon.get(k + 1));

@@ -30,7 +30,8 @@ final class PaperDrawing implements Drawing {
   private double height = Picture.SMALLEST;
   private boolean drawing;
 
-  private record Wish(Picture picture, Camera camera, int width, int height) {}
+  private record Wish(
+      Picture picture, Optional<PaperInk> floor, Camera camera, int width, int height) {}
 
   PaperDrawing() {
     view.setManaged(false);
@@ -88,7 +89,12 @@ final class PaperDrawing implements Drawing {
     double share = Math.min(1, MOST_PIXELS / Math.max(width, height));
     int w = Math.max(Picture.SMALLEST, (int) Math.round(width * share));
     int h = Math.max(Picture.SMALLEST, (int) Math.round(height * share));
-    wanted.set(new Wish(new Picture(figures, List.of()), camera, w, h));
+    Optional<PaperInk> floor =
+        shown
+            .fit()
+            .flatMap(fit -> Footprint.of(fit.whole()))
+            .map(f -> new PaperInk(shown.chair(), how.hidden(), f));
+    wanted.set(new Wish(new Picture(figures, List.of()), floor, camera, w, h));
     if (!drawing) {
       drawing = true;
       Thread pen = new Thread(this::pen, "drawing");
@@ -115,6 +121,7 @@ final class PaperDrawing implements Drawing {
     int w = wish.width();
     int h = wish.height();
     BufferedImage drawn = wish.picture().draw(wish.camera(), w, h);
+    wish.floor().ifPresent(ink -> ink.draw(drawn, wish.camera()));
     int[] pixels = drawn.getRGB(0, 0, w, h, null, 0, w);
     WritableImage image = new WritableImage(w, h);
     image.getPixelWriter().setPixels(0, 0, w, h, PixelFormat.getIntArgbPreInstance(), pixels, 0, w);

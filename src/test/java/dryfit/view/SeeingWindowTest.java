@@ -4,15 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dryfit.build.Joint;
+import dryfit.export.picture.Camera;
 import dryfit.fit.Finding;
 import dryfit.fit.JointFit;
 import dryfit.geometry.Box;
 import dryfit.geometry.Vec3;
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import javafx.scene.control.Button;
 import javafx.scene.control.Slider;
+import javafx.scene.image.ImageView;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 
@@ -69,6 +72,7 @@ class SeeingWindowTest extends WindowTest {
     assertThat(highestCut()).isCloseTo(meet.at().z(), within(0.01));
     assertThat(screen.orbit().camera().forward().z()).as("looks down on it").isLessThan(-0.29);
     assertThat(screen.freshlySawn()).as("pixels of cut faces").isGreaterThan(300);
+    assertThat(sawnLines()).as("lines of ink round the cut faces").isGreaterThan(20);
     screen.photograph("40-slice-at-finding");
     slide(robot, "#slice-at", 0.2);
     screen.settled();
@@ -98,6 +102,29 @@ class SeeingWindowTest extends WindowTest {
             }
           }
           return high;
+        });
+  }
+
+  /** How many lines of ink lie in the plane of a level slice. */
+  private long sawnLines() {
+    double height = highestCut();
+    return OnScreen.ask(
+        () -> {
+          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow();
+          long lines = 0;
+          for (int i = 0; i < cuts.size(); i++) {
+            float[] xyz = cuts.get(i).creases().getPoints().toArray(null);
+            for (int p = 0; p + 5 < xyz.length; p += 6) {
+              Vec3 a = new Vec3(xyz[p], xyz[p + 1], xyz[p + 2]);
+              Vec3 b = new Vec3(xyz[p + 3], xyz[p + 4], xyz[p + 5]);
+              double away =
+                  Math.max(
+                      Math.abs(screen.shown().parts().get(i).frame().place(a).z() - height),
+                      Math.abs(screen.shown().parts().get(i).frame().place(b).z() - height));
+              lines += away < 0.01 ? 1 : 0;
+            }
+          }
+          return lines;
         });
   }
 
@@ -156,5 +183,40 @@ class SeeingWindowTest extends WindowTest {
     slide(robot, "#apart", 0);
     screen.settled();
     assertThat(OnScreen.ask(() -> robot.lookup("#apart-told").query().isVisible())).isFalse();
+  }
+
+  @Test
+  void theFootprintLiesOnPaperTooBehindWhatStandsBeforeIt(FxRobot robot) {
+    screen.open(HARBOUR);
+    Shown shown = screen.shown();
+    Footprint feet = Footprint.of(shown.report().whole()).orElseThrow();
+    Set<String> all = Set.copyOf(shown.chair().parts().stream().map(p -> p.label()).toList());
+    Camera eye = screen.orbit().camera();
+    long bare = inked(new PaperInk(shown.chair(), all, feet), eye);
+    long behind = inked(new PaperInk(shown.chair(), Set.of(), feet), eye);
+    assertThat(behind).as("ink with the chair on it").isBetween(bare / 3, bare - 20);
+    assertThat(inked(new PaperInk(shown.chair(), all, feet), screen.orbit().turned(0, -1.2).camera()))
+        .as("from below")
+        .isZero();
+    ChairView paper =
+        OnScreen.ask(
+            () -> {
+              ChairView view = new ChairView(new PaperDrawing());
+              screen.stage.getScene().setRoot(view);
+              view.show(shown);
+              return view;
+            });
+    OnScreen.await("the drawing", () -> ((ImageView) paper.getChildren().get(0)).getImage() != null);
+    screen.photograph("45-footprint-on-paper");
+  }
+
+  private static long inked(PaperInk ink, Camera eye) {
+    BufferedImage paper = new BufferedImage(700, 500, BufferedImage.TYPE_INT_ARGB);
+    ink.draw(paper, eye);
+    long count = 0;
+    for (int argb : paper.getRGB(0, 0, 700, 500, null, 0, 700)) {
+      count += argb != 0 ? 1 : 0;
+    }
+    return count;
   }
 }
