@@ -41,9 +41,6 @@ final class ChairView extends Pane {
   /** So near to an edge the edge is meant, pixels. */
   private static final double EDGE = 6;
 
-  /** A little from the side, so that depth shows, radians. */
-  private static final double ASKANCE = 0.4;
-
   private static final long FLIGHT = 350_000_000L; // nanoseconds
 
   private final Drawing drawing;
@@ -65,7 +62,7 @@ final class ChairView extends Pane {
    * A place on a part.
    *
    * @param number of the part in the chair
-   * @param face of the part's mesh
+   * @param face of the part's mesh, or {@link Sawn#CUT}
    * @param at where it is seen, chair space
    */
   record Touch(String part, int number, int face, Vec3 at) {}
@@ -118,6 +115,11 @@ final class ChairView extends Pane {
 
   ReadOnlyObjectProperty<Orbit> orbit() {
     return orbit.getReadOnlyProperty();
+  }
+
+  /** Where it stands, or where it is on its way to. */
+  Orbit heading() {
+    return flight.end();
   }
 
   /** Stands where another view stands. */
@@ -218,19 +220,17 @@ final class ChairView extends Pane {
   }
 
   /**
-   * Turns to look at a face that looks this way, unless it is seen well from here.
+   * Goes nearer to a place, if it is not near yet, and turns as far as it takes to look at a cut.
    *
-   * @param least the cosine of the angle up to which it is seen well
+   * @param outward square to the cut face, out of the wood that is left
+   * @param aslant how far off square the face may be looked at, radians
+   * @param distance to be near, mm
    */
-  void face(Vec3 normal, double least) {
+  void face(Vec3 to, Vec3 outward, double aslant, double distance) {
+    plain.set(null);
     Orbit now = flight.end();
-    if (now.camera().forward().dot(normal) > -least) {
-      boolean level = Math.abs(normal.z()) > 0.5;
-      double azimuth = level ? now.azimuth() : Math.atan2(normal.x(), -normal.y()) + ASKANCE;
-      double elevation = level ? Math.PI / 2 - 2 * ASKANCE : ASKANCE;
-      plain.set(null);
-      flight.to(new Orbit(now.target(), azimuth, elevation, now.distance()));
-    }
+    double far = Math.min(distance, now.distance());
+    flight.to(now.facing(outward, aslant).at(to).from(far));
   }
 
   // ---- hands ----
@@ -354,10 +354,14 @@ final class ChairView extends Pane {
       }
       Vec3 from = camera.eye().minus(look.get().moved(i));
       List<Rays.Hit> hits = part.solid().rays().placed(part.frame()).hits(from, ray);
-      if (!hits.isEmpty() && hits.get(0).distance() < least) {
-        least = hits.get(0).distance();
+      Optional<Rays.Hit> first =
+          look.get().cut().isPresent()
+              ? look.get().cut().get().first(hits, from, ray)
+              : hits.stream().findFirst();
+      if (first.isPresent() && first.get().distance() < least) {
+        least = first.get().distance();
         Vec3 at = camera.eye().plus(ray.times(least));
-        nearest = new Touch(part.label(), i, hits.get(0).face(), at);
+        nearest = new Touch(part.label(), i, first.get().face(), at);
       }
     }
     return Optional.ofNullable(nearest);
@@ -368,6 +372,10 @@ final class ChairView extends Pane {
     double pixel = orbit.get().pixel(getHeight());
     Vec3 moved = look.get().moved(touch.number());
     Part part = shown.chair().parts().get(touch.number());
+    if (touch.face() == Sawn.CUT) {
+      Vec3 out = look.get().cut().orElseThrow().plane().normal();
+      return new Picked(part.label(), part.frame(), touch.at().minus(moved), false, out);
+    }
     return Picked.of(part, touch.at().minus(moved), touch.face(), EDGE * pixel);
   }
 

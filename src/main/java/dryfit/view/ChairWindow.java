@@ -8,7 +8,6 @@ import dryfit.app.RecentFiles;
 import dryfit.app.Saving;
 import dryfit.app.StartChair;
 import dryfit.app.StateFolder;
-import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
@@ -17,7 +16,6 @@ import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.DryFit;
 import dryfit.fit.Finding;
-import dryfit.fit.JointFit;
 import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -221,25 +219,20 @@ final class ChairWindow {
     chair.see(l -> l.choosing(touch.map(t -> List.of(t.part())).orElse(List.of())));
     card.part(touch.map(ChairView.Touch::part));
     tickets.take(Optional.empty());
-    seeing.slicing().throughNothing();
+    seeing.take(Optional.empty());
   }
 
   /** Takes up a finding: goes there, points out its parts, shows its joint. */
   private void open(Finding finding) {
     chair.see(l -> l.choosing(finding.parts()));
     chair.fly(finding.at(), NEAR);
-    List<Joint> joints =
-        finding.joints().stream()
-            .flatMap(label -> session.shown().get().joint(label).stream())
-            .map(JointFit::joint)
-            .toList();
-    seeing.slicing().through(finding.at(), joints);
     if (!finding.joints().isEmpty()) {
       card.joint(finding.joints().get(0));
     } else {
       card.part(finding.parts().stream().findFirst());
     }
     card.finding(finding);
+    seeing.take(Optional.of(Slicing.Place.of(finding, session.shown().get())));
   }
 
   void open(String joint) {
@@ -257,9 +250,9 @@ final class ChairWindow {
                               parts.get(fit.joint().tenoned()).label(),
                               parts.get(fit.joint().mortised()).label())));
               chair.fly(fit.joint().at(), NEAR);
-              seeing.slicing().through(fit.joint());
               card.joint(joint);
               tickets.take(Optional.empty());
+              seeing.take(Optional.of(Slicing.Place.of(fit.joint())));
             });
   }
 

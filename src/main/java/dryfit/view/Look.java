@@ -15,7 +15,7 @@ import java.util.TreeSet;
  * @param seeThrough whether wood is like glass
  * @param fadeOthers whether all but what is chosen or clashes is faint
  * @param moved how far each part is drawn from its place; empty when all are together
- * @param cut what a plane leaves of each part, if there is one
+ * @param cut what a saw cut leaves, if there is one
  * @param scale what stands beside the chair
  */
 record Look(
@@ -25,7 +25,7 @@ record Look(
     boolean seeThrough,
     boolean fadeOthers,
     List<Vec3> moved,
-    Optional<List<Cutaway>> cut,
+    Optional<Sawn> cut,
     Scale scale) {
   static final Look PLAIN =
       new Look(
@@ -68,7 +68,7 @@ record Look(
     return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, offsets, cut, scale);
   }
 
-  Look cut(Optional<List<Cutaway>> left) {
+  Look cut(Optional<Sawn> left) {
     return new Look(chosen, hovered, hidden, seeThrough, fadeOthers, moved, left, scale);
   }
 

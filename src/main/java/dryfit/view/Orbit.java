@@ -85,6 +85,33 @@ record Orbit(Vec3 target, double azimuth, double elevation, double distance) {
     return new Orbit(target, azimuth + about, elevation + up, distance);
   }
 
+  /** The same from so many millimetres away. */
+  Orbit from(double newDistance) {
+    return new Orbit(target, azimuth, elevation, newDistance);
+  }
+
+  /**
+   * Turned no farther than it takes to look against a direction to within an angle.
+   *
+   * @param outward level, or straight up or down
+   * @param within radians; for a level one it is held to the side and above each by itself
+   */
+  Orbit facing(Vec3 outward, double within) {
+    double flat = Math.hypot(outward.x(), outward.y());
+    if (flat < Math.abs(outward.z())) {
+      double least = Math.PI / 2 - within;
+      double up = outward.z() > 0 ? Math.max(elevation, least) : Math.min(elevation, -least);
+      return new Orbit(target, azimuth, up, distance);
+    }
+    double square = Math.atan2(outward.x(), -outward.y());
+    double off = Math.IEEEremainder(azimuth - square, 2 * Math.PI);
+    return new Orbit(
+        target,
+        square + Math.max(-within, Math.min(within, off)),
+        Math.max(-within, Math.min(within, elevation)),
+        distance);
+  }
+
   /** Moved so that the target is elsewhere; the direction stays. */
   Orbit at(Vec3 newTarget) {
     return new Orbit(newTarget, azimuth, elevation, distance);

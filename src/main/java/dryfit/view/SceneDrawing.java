@@ -208,8 +208,11 @@ final class SceneDrawing implements Drawing {
 
   /** What is left of a part, or all of it; only what differs is given to the graphics. */
   private void surface(Drawn d, PartShape part, int number) {
-    boolean isCut = how.cut().filter(c -> number < c.size()).isPresent();
-    Optional<Cutaway> left = isCut ? Optional.of(how.cut().get().get(number)) : Optional.empty();
+    Optional<Cutaway> left =
+        how.cut()
+            .map(Sawn::parts)
+            .filter(all -> number < all.size())
+            .map(all -> all.get(number));
     TriangleMesh wood = left.map(Cutaway::left).orElse(part.wood());
     if (d.wood().getMesh() != wood) {
       d.wood().setMesh(wood);

@@ -3,6 +3,7 @@ package dryfit.view;
 import dryfit.export.TextStyle;
 import dryfit.measure.Length;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -17,14 +18,14 @@ import javafx.scene.layout.VBox;
 /** Ways to see how the parts fit: through the wood, sawn open, pulled apart. */
 final class Seeing {
   private final ChairView chair;
-  private final Slicing slicing;
-  private final Pulling pulling;
   private final ToggleButton through = word("see through");
   private final ToggleButton fade = word("fade the rest");
   private final ToggleButton sitter = word("sitter");
   private final ToggleButton rule = word("rule");
   private final ToggleButton woman = word(Sitter.WOMAN.word());
   private final ToggleButton man = word(Sitter.MAN.word());
+  private final Slicing slicing;
+  private final Pulling pulling;
   private final Label tall = new Label();
   private final FlowPane sitting;
   private Length.Unit unit = Length.Unit.MM;
@@ -96,17 +97,16 @@ final class Seeing {
    * @param more words after those
    */
   VBox sliders(Node more) {
-    HBox pulled = pulling.row();
-    HBox.setHgrow(pulled, Priority.ALWAYS);
+    HBox.setHgrow(pulling.row(), Priority.ALWAYS);
     HBox against = new HBox(11, sitter, rule, more);
     against.getStyleClass().add("against");
     against.setMinWidth(HBox.USE_PREF_SIZE);
-    HBox below = new HBox(22, pulled, against);
+    HBox below = new HBox(22, pulling.row(), against);
     for (HBox row : List.of(against, below)) {
       row.setAlignment(Pos.CENTER_LEFT);
     }
     sitting.managedProperty().bind(sitting.visibleProperty());
-    VBox box = new VBox(6, pulling.told(), sitting, slicing.row(), below);
+    VBox box = new VBox(6, sitting, slicing.row(), pulling.told(), below);
     box.getStyleClass().add("sliders");
     box.setMaxHeight(VBox.USE_PREF_SIZE);
     return box;
@@ -117,13 +117,13 @@ final class Seeing {
       unit = in;
       beside();
     }
-    slicing.show(next);
+    slicing.show(next, unit);
     pulling.show(next);
   }
 
-  /** What slices go through, for it is looked at now. */
-  Slicing slicing() {
-    return slicing;
+  /** A slice begins at what is taken up. */
+  void take(Optional<Slicing.Place> place) {
+    slicing.take(place);
   }
 
   /** Everything together, whole and solid again. */
@@ -137,6 +137,7 @@ final class Seeing {
     pulling.end();
   }
 
+  /** A word that is on or off. */
   static ToggleButton word(String text) {
     ToggleButton word = new ToggleButton(text);
     word.getStyleClass().setAll("word");
@@ -144,6 +145,7 @@ final class Seeing {
     return word;
   }
 
+  /** From 0 to 1. */
   static Slider slider(String name) {
     Slider slider = new Slider(0, 1, 0);
     slider.setBlockIncrement(0.05);

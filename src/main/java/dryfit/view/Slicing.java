@@ -1,12 +1,17 @@
 package dryfit.view;
 
 import dryfit.build.Joint;
+import dryfit.export.TextStyle;
+import dryfit.fit.Finding;
 import dryfit.geometry.Box;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Length;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -16,220 +21,276 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
 /**
- * The chair sawn open: upright from the front or from the side, or level from above. It begins at
- * what the maker has taken up, and the slider moves it from there.
+ * A saw cut through the whole chair: upright from the side or from the front, or level. It begins
+ * at what is taken up, if anything is, and leaves the half that is farther from the eye.
  */
 final class Slicing {
-  /** A cut face that turns away from the eye further than this is not worth looking at, cosine. */
-  private static final double FACING = 0.3;
+  /** From how far the beginning of a slice is looked at, mm. */
+  private static final double NEAR = 900;
+
+  /** So far off square the cut face is looked at: one sees it whole and what is behind it. */
+  private static final double ASLANT = Math.toRadians(35);
 
   private final Session session;
   private final ChairView chair;
   private final ToggleButton word = Seeing.word("slice");
   private final Slider where = Seeing.slider("where the slice is");
-  private final ToggleGroup sides = new ToggleGroup();
-  private final HBox row = new HBox(14);
-  private Optional<Place> place = Optional.empty();
+  private final Label told = new Label();
+  private final ToggleGroup ways = new ToggleGroup();
+  private final HBox row;
+  private Optional<Place> taken = Optional.empty();
+
+  /** How far the slice is through the chair along each axis, 0 to 1: it stays when the chair changes. */
+  private Vec3 shares = new Vec3(0.5, 0.5, 0.5);
+
+  private Way way = Way.SIDE;
+  private Vec3 left = Vec3.ZERO;
+  private Length.Unit unit = Length.Unit.MM;
   private Shown shown;
-  private Side side = Side.SIDE;
-  private boolean setting;
 
-  /** From where the cut is looked at. */
-  private enum Side {
-    FRONT("from the front"),
-    SIDE("from the side"),
-    ABOVE("from above");
+  /** Which way the saw goes. */
+  enum Way {
+    SIDE("from the side", Vec3.RIGHT),
+    FRONT("from the front", Vec3.BACK),
+    ABOVE("from above", Vec3.UP);
 
-    private final String words;
+    private final String word;
+    final Vec3 across;
 
-    Side(String words) {
-      this.words = words;
+    Way(String word, Vec3 across) {
+      this.word = word;
+      this.across = across;
     }
   }
 
-  /** What is to be sawn through, and from where it shows best. */
-  private record Place(Vec3 at, Side side) {}
+  /**
+   * What is taken up, as a slice sees it.
+   *
+   * @param at where the slice goes through, chair space
+   * @param within directions that it should show in their full length, the most important first
+   */
+  record Place(Vec3 at, List<Vec3> within) {
+
+    /** The middle of a joint; along its tenon, and across the width of that. */
+    static Place of(Joint joint) {
+      return new Place(middle(joint), List.of(joint.entry(), joint.wide()));
+    }
+
+    /** Where a finding is: where two tenons meet, both of them; else the middle of its joint. */
+    static Place of(Finding finding, Shown in) {
+      List<Joint> joints =
+          finding.joints().stream().flatMap(l -> in.joint(l).stream()).map(f -> f.joint()).toList();
+      if (joints.size() == 1) {
+        return of(joints.get(0));
+      }
+      List<Vec3> within = new ArrayList<>();
+      if (joints.isEmpty()) {
+        finding.parts().stream()
+            .map(in::part)
+            .filter(i -> i >= 0)
+            .forEach(i -> within.add(in.chair().parts().get(i).frame().x()));
+      }
+      joints.forEach(j -> within.add(j.entry()));
+      return new Place(finding.at(), within);
+    }
+
+    private static Vec3 middle(Joint joint) {
+      Vec3 at = joint.tenons().isEmpty() ? joint.at() : joint.tenons().get(0).at();
+      return at.plus(joint.entry().times(joint.length() / 2));
+    }
+
+    /** The way that cuts least across what should be seen along. */
+    Way best() {
+      return Arrays.stream(Way.values())
+          .min(Comparator.comparingDouble(this::lost))
+          .orElseThrow();
+    }
+
+    private double lost(Way way) {
+      double lost = 0;
+      for (int i = 0; i < within.size(); i++) {
+        double off = within.get(i).dot(way.across);
+        lost += off * off / (i + 1);
+      }
+      return lost;
+    }
+  }
 
   Slicing(Session session, ChairView chair) {
     this.session = session;
     this.chair = chair;
-    where.setValue(0.5);
+    word.setOnAction(e -> turned());
     where.setId("slice-at");
-    where
-        .valueProperty()
-        .addListener(
-            o -> {
-              if (!setting) {
-                cut();
-              }
-            });
-    word.setOnAction(e -> turnedOn());
-    row.getChildren().addAll(new Label("slice"), where);
-    HBox.setHgrow(where, Priority.ALWAYS);
-    for (Side each : Side.values()) {
-      row.getChildren().add(choice(each));
+    where.setValue(0.5);
+    where.setBlockIncrement(0.01);
+    where.valueProperty().addListener(o -> slid());
+    told.setId("slice-told");
+    told.setMinWidth(Label.USE_PREF_SIZE);
+    row = new HBox(14, where, told);
+    for (Way one : Way.values()) {
+      ToggleButton word = Seeing.word(one.word);
+      word.setId("slice-" + one.word.replace(' ', '-'));
+      word.setUserData(one);
+      word.setToggleGroup(ways);
+      word.setMinWidth(ToggleButton.USE_PREF_SIZE);
+      word.setAccessibleText("slice " + one.word);
+      word.setOnAction(
+          e -> {
+            word.setSelected(true);
+            begin(one);
+          });
+      row.getChildren().add(word);
     }
+    mark();
     row.setAlignment(Pos.CENTER_LEFT);
+    row.getStyleClass().add("against");
+    HBox.setHgrow(where, Priority.ALWAYS);
     row.setVisible(false);
     row.managedProperty().bind(row.visibleProperty());
+    chair.orbit().addListener((o, was, now) -> turnedRound());
   }
 
-  private ToggleButton choice(Side each) {
-    ToggleButton choice = Seeing.word(each.words);
-    choice.setId("slice-" + each.words.replace(' ', '-'));
-    choice.setAccessibleText("slice, seen " + each.words);
-    choice.setUserData(each);
-    choice.setMinWidth(ToggleButton.USE_PREF_SIZE);
-    choice.setToggleGroup(sides);
-    choice.setSelected(each == side);
-    choice.setOnAction(
-        e -> {
-          choice.setSelected(true);
-          begin(each);
-        });
-    return choice;
-  }
-
+  /** The word that turns it on. */
   ToggleButton word() {
     return word;
   }
 
+  /** The slider and the ways, in sight while it is on. */
   HBox row() {
     return row;
   }
 
-  void show(Shown next) {
-    boolean same = next.is(shown);
+  void show(Shown next, Length.Unit in) {
+    boolean other = !next.is(shown);
     shown = next;
-    if (!same) {
+    unit = in;
+    if (other) {
       cut();
     }
+    tell();
   }
 
+  /** Begins at what is taken up now; with nothing taken up it stays where it is. */
+  void take(Optional<Place> place) {
+    taken = place;
+    if (word.isSelected() && taken.isPresent()) {
+      begin(taken.get().best());
+    }
+  }
+
+  /** No slice any more. */
   void end() {
+    taken = Optional.empty();
+    shares = new Vec3(0.5, 0.5, 0.5);
     word.setSelected(false);
-    row.setVisible(false);
-    place = Optional.empty();
-    side(Side.SIDE);
-    slide(0.5);
+    turned();
   }
 
-  /** The next slice goes through the middle of what goes in there, along it. */
-  void through(Joint joint) {
-    Vec3 mouth = joint.tenons().isEmpty() ? joint.at() : joint.tenons().get(0).at();
-    Vec3 at = mouth.plus(joint.entry().times(joint.length() / 2));
-    // A saw held along the tenon and across its cheeks shows walls, shoulder and bottom in one.
-    take(new Place(at, lookingAlong(joint.wide())));
-  }
-
-  /** The next slice goes through a finding: its joint, or the place where its joints meet. */
-  void through(Vec3 at, List<Joint> joints) {
-    if (joints.isEmpty()) {
-      take(new Place(at, side));
-      return;
-    }
-    if (joints.size() == 1) {
-      through(joints.get(0));
-      return;
-    }
-    Vec3 one = joints.get(0).entry();
-    Vec3 square = one.cross(joints.get(1).entry());
-    // Two that run the same way are seen together from wherever each is seen well.
-    take(new Place(at, lookingAlong(square.length() > FACING ? square : joints.get(0).wide())));
-  }
-
-  /** Nothing is taken up any more; a slice that is there stays where it is. */
-  void throughNothing() {
-    place = Optional.empty();
-  }
-
-  private void take(Place next) {
-    place = Optional.of(next);
-    if (word.isSelected()) {
-      begin(next.side());
-    }
-  }
-
-  private static Side lookingAlong(Vec3 v) {
-    double level = Math.max(Math.abs(v.x()), Math.abs(v.y()));
-    if (Math.abs(v.z()) >= level) {
-      return Side.ABOVE;
-    }
-    return Math.abs(v.x()) >= Math.abs(v.y()) ? Side.SIDE : Side.FRONT;
-  }
-
-  private void turnedOn() {
+  private void turned() {
     row.setVisible(word.isSelected());
     if (word.isSelected()) {
-      begin(place.map(Place::side).orElse(side));
+      begin(taken.map(Place::best).orElse(way));
     } else {
       chair.see(l -> l.cut(Optional.empty()));
     }
   }
 
-  /** Saws from one side, through what is taken up if anything is, and looks at the cut. */
-  private void begin(Side from) {
-    side(from);
+  /** Saws one way, through the middle of what is taken up if anything is, and looks at the cut. */
+  private void begin(Way next) {
+    way = next;
+    mark();
     if (shown == null) {
       return;
     }
-    place.ifPresent(p -> slide(share(p.at())));
-    chair.face(normal(), FACING);
+    Vec3 at = taken.map(Place::at).orElse(at());
+    Box box = shown.bounds();
+    shares =
+        new Vec3(
+            share(at.x(), box.low().x(), box.high().x()),
+            share(at.y(), box.low().y(), box.high().y()),
+            share(at.z(), box.low().z(), box.high().z()));
+    where.setValue(shares.dot(way.across));
+    Orbit now = chair.heading();
+    Vec3 target = taken.isPresent() ? at : now.target();
+    chair.face(target, outward(at), ASLANT, taken.isPresent() ? NEAR : now.distance());
     cut();
   }
 
-  private void side(Side next) {
-    side = next;
-    sides.getToggles().stream()
-        .filter(t -> t.getUserData() == next)
-        .forEach(t -> t.setSelected(true));
-  }
-
-  private void slide(double share) {
-    setting = true;
-    where.setValue(share);
-    setting = false;
-  }
-
-  /** How far along the chair a place is, the way the slice goes; 0 to 1. */
-  private double share(Vec3 at) {
-    Vec3 size = shown.bounds().size();
-    Vec3 in = at.minus(shown.bounds().low());
-    return switch (side) {
-      case FRONT -> in.y() / size.y();
-      case SIDE -> in.x() / size.x();
-      case ABOVE -> in.z() / size.z();
-    };
-  }
-
-  /** Square to the cut, towards what is taken away. */
-  private Vec3 normal() {
-    return switch (side) {
+  /** From where the cut is looked at first: what is taken away is the smaller half of the width. */
+  private Vec3 outward(Vec3 at) {
+    double off = at.x() - shown.bounds().middle().x();
+    return switch (way) {
+      case SIDE -> Math.abs(off) < 1 ? towardsEye() : Vec3.RIGHT.times(Math.signum(off));
       case FRONT -> Vec3.BACK.negated();
-      // Of a joint on the left the left is taken away, so that the chair is not in the way.
-      case SIDE -> left() ? Vec3.RIGHT.negated() : Vec3.RIGHT;
       case ABOVE -> Vec3.UP;
     };
   }
 
-  private boolean left() {
-    return place.filter(p -> p.at().x() < shown.bounds().middle().x() - 1).isPresent();
+  private static double share(double at, double low, double high) {
+    return high > low ? Math.max(0, Math.min(1, (at - low) / (high - low))) : 0.5;
+  }
+
+  private void mark() {
+    ways.getToggles().forEach(t -> t.setSelected(t.getUserData() == way));
+  }
+
+  private void slid() {
+    Vec3 rest = shares.minus(way.across.times(shares.dot(way.across)));
+    shares = rest.plus(way.across.times(where.getValue()));
+    cut();
+  }
+
+  private Vec3 at() {
+    Box box = shown.bounds();
+    Vec3 size = box.size();
+    return box.low()
+        .plus(
+            new Vec3(size.x() * shares.x(), size.y() * shares.y(), size.z() * shares.z()));
+  }
+
+  /** Square to the slice, to the side from which it is looked at. */
+  private Vec3 towardsEye() {
+    boolean beyond = chair.heading().camera().eye().minus(at()).dot(way.across) < 0;
+    return beyond ? way.across.negated() : way.across;
+  }
+
+  /** The half that stays follows the eye round the chair. */
+  private void turnedRound() {
+    if (word.isSelected() && shown != null && !towardsEye().equals(left)) {
+      cut();
+    }
   }
 
   private void cut() {
     if (!word.isSelected() || shown == null) {
       return;
     }
+    tell();
     Shown of = shown;
-    Box box = of.bounds();
-    Plane plane = Plane.through(box.low().plus(box.size().times(where.getValue())), normal());
+    left = towardsEye();
+    Plane plane = Plane.through(at(), left);
     session.workOut(
-        "slice", () -> Cutaway.of(of, plane), cut -> see(of, l -> l.cut(Optional.of(cut))));
+        "slice",
+        () -> Sawn.of(of, plane),
+        cut -> {
+          if (of.is(shown) && word.isSelected()) {
+            chair.see(l -> l.cut(Optional.of(cut)));
+          }
+        });
   }
 
-  private void see(Shown of, UnaryOperator<Look> change) {
-    if (of.is(shown) && word.isSelected()) {
-      chair.see(change);
+  private void tell() {
+    if (shown == null) {
+      return;
     }
+    TextStyle style = new TextStyle(unit, 16, false, false);
+    double off = at().dot(way.across);
+    told.setText(
+        style.length(Math.abs(off))
+            + switch (way) {
+              case SIDE -> " from the middle";
+              case FRONT -> off < 0 ? " before the seat" : " behind the front";
+              case ABOVE -> " above the floor";
+            });
   }
 }

@@ -20,13 +20,6 @@ import org.testfx.api.FxRobot;
  * What a maker does at the bench beside turning the chair: accept, vary, measure, compare sizes.
  */
 class MakerWindowTest extends WindowTest {
-  private static List<Button> tickets(FxRobot robot) {
-    return robot.lookup(".ticket").queryAll().stream()
-        .filter(n -> n.getUserData() instanceof Finding)
-        .map(Button.class::cast)
-        .toList();
-  }
-
   @Test
   void aFindingThatIsTakenUpFollowsToAnotherVariantOrGoes(FxRobot robot) {
     screen.open(Path.of("models/orchard-side-chair.json"));

@@ -90,7 +90,7 @@ class SeeingWindowTest extends WindowTest {
   private double highestCut() {
     return OnScreen.ask(
         () -> {
-          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow();
+          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow().parts();
           double high = Double.NEGATIVE_INFINITY;
           for (int i = 0; i < cuts.size(); i++) {
             float[] xyz = cuts.get(i).cut().getPoints().toArray(null);

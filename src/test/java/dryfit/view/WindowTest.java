@@ -1,8 +1,10 @@
 package dryfit.view;
 
+import dryfit.fit.Finding;
 import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -11,7 +13,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationExtension;
 
-/** How every test of the window begins: a window of its own, and a folder for what it keeps. */
+/** How every test of the window begins and ends: a window of its own, with nothing kept yet. */
 @ExtendWith(ApplicationExtension.class)
 abstract class WindowTest {
   static final Path HARBOUR = Path.of("models/harbour-armchair.json");
@@ -20,11 +22,10 @@ abstract class WindowTest {
 
   OnScreen screen;
 
-  /** The extension looks for what starts a window in the test's own class only. */
+  /** Not a {@code @Start} method: those are only found in the class of the test itself. */
   @BeforeEach
   void begin() {
-    Stage stage = FxToolkit.toolkitContext().getRegisteredStage();
-    screen = OnScreen.ask(() -> new OnScreen(stage, state));
+    screen = OnScreen.ask(() -> new OnScreen(FxToolkit.toolkitContext().getRegisteredStage(), state));
   }
 
   @AfterEach
@@ -32,7 +33,25 @@ abstract class WindowTest {
     screen.close();
   }
 
+  /** What a control says. */
   static String text(FxRobot robot, String query) {
     return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
+  }
+
+  /** The tickets of findings, in the order in which they hang. */
+  static List<Button> tickets(FxRobot robot) {
+    return robot.lookup(".ticket").queryAll().stream()
+        .filter(n -> n.getUserData() instanceof Finding)
+        .map(Button.class::cast)
+        .toList();
+  }
+
+  /** Does something on the window's thread. */
+  static void run(Runnable what) {
+    OnScreen.ask(
+        () -> {
+          what.run();
+          return null;
+        });
   }
 }
