@@ -108,7 +108,7 @@ class SeeingWindowTest extends WindowTest {
     double height = highestCut();
     return OnScreen.ask(
         () -> {
-          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow();
+          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow().parts();
           long lines = 0;
           for (int i = 0; i < cuts.size(); i++) {
             float[] xyz = cuts.get(i).creases().getPoints().toArray(null);
