@@ -10,14 +10,16 @@ import dryfit.solid.Overlap;
 import dryfit.solid.Way;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
- * Takes one piece out of a group by tipping it: it is lifted as far as its clearance lets it,
- * turned about a place at one joint until it is free of another, and drawn out of the first along
- * its tipped way. So an arm leaves a glued frame that holds it at both ends.
+ * Takes one piece, or two that are jointed, out of a group by tipping it: it is lifted as far as
+ * its clearance lets it, turned about a place at one joint until it is free of another, and drawn
+ * out of the first along its tipped way. So an arm leaves a glued frame that holds it at both ends.
  */
 final class Tipping {
   /** Joints whose ways are nearer to parallel than this are left by one straight move or none. */
@@ -37,6 +39,9 @@ final class Tipping {
 
   /** A tenon that a turn draws out by less than this share of its length is still held. */
   private static final double DRAWN = 0.5;
+
+  /** Two pieces held by more joints than these are not tipped as one. */
+  private static final int HELD = 3;
 
   /** How far beyond the piece wood is looked at while it turns, mm: farther than it swings. */
   private static final double NEAR = 100;
@@ -72,15 +77,7 @@ final class Tipping {
    * @param freed groups that are taken as free among themselves
    */
   static Optional<Tipped> out(Pieces pieces, BitSet group, List<BitSet> glued, List<BitSet> freed) {
-    BitSet tried = new BitSet();
-    for (int i = group.nextSetBit(0); i >= 0; i = group.nextSetBit(i + 1)) {
-      if (tried.get(i)) {
-        continue;
-      }
-      int part = i;
-      BitSet piece =
-          glued.stream().filter(g -> g.get(part)).findFirst().orElse(Assembling.bits(List.of(i)));
-      tried.or(piece);
+    for (BitSet piece : candidates(pieces, group, glued)) {
       BitSet others = (BitSet) group.clone();
       others.andNot(piece);
       freed.stream().filter(f -> f.intersects(piece)).forEach(others::andNot);
@@ -95,6 +92,31 @@ final class Tipping {
       }
     }
     return Optional.empty();
+  }
+
+  /** Each piece alone, then each two that are jointed, as an arm with its stump. */
+  private static List<BitSet> candidates(Pieces pieces, BitSet group, List<BitSet> glued) {
+    Set<BitSet> all = new LinkedHashSet<>();
+    group.stream().forEach(i -> all.add(piece(i, glued)));
+    for (Joint j : pieces.between(group, group)) {
+      BitSet two = piece(j.tenoned(), glued);
+      two.or(piece(j.mortised(), glued));
+      BitSet rest = (BitSet) group.clone();
+      rest.andNot(two);
+      if (pieces.between(two, rest).size() <= HELD) {
+        all.add(two);
+      }
+    }
+    all.removeIf(p -> p.cardinality() >= group.cardinality());
+    return List.copyOf(all);
+  }
+
+  private static BitSet piece(int part, List<BitSet> glued) {
+    return glued.stream()
+        .filter(g -> g.get(part))
+        .findFirst()
+        .map(g -> (BitSet) g.clone())
+        .orElseGet(() -> Assembling.bits(List.of(part)));
   }
 
   private Vec3 exit(Joint joint) {

@@ -206,6 +206,50 @@ class OrderTest {
     assertThat(Rehearsal.problems(order)).isEmpty();
   }
 
+  @Test
+  void anArmIsTippedInWithItsStumpIfOnlyTheStumpHasRoomBelow() {
+    Chair chair =
+        Fitted.of(
+                """
+                { "format": "dryfit-chair/1", "name": "Arm", "about": "Demo data, invented.",
+                  "unit": "mm", "timber": "ash-white",
+                  "fit": { "cheek": 0.1, "edge": 0.5, "bottom": 2, "least-wall": 0 },
+                  "parts": {
+                    "front-leg": { "form": "straight", "section": [40, 40],
+                      "from": [0, 20, 0], "to": [0, 20, 265] },
+                    "back-leg": { "form": "straight", "section": [40, 40],
+                      "from": [0, 300, 0], "to": [0, 300, 500] },
+                    "rail": { "form": "straight", "section": [60, 20],
+                      "between": ["front-leg", "back-leg"], "top": 180, "outside": 5 },
+                    "stump": { "form": "straight", "section": [24, 24],
+                      "from": [0, 20, 265], "to": [0, 20, 300] },
+                    "arm": { "form": "straight", "section": [60, 30],
+                      "from": [0, 0, 315], "to": [0, 290, 315], "turn": "90 deg" }
+                  },
+                  "joints": {
+                    "rail front": { "tenon": "rail front", "into": "front-leg", "thickness": 8,
+                      "width": 40, "length": 20 },
+                    "rail back": { "tenon": "rail back", "into": "back-leg", "thickness": 8,
+                      "width": 40, "length": 20 },
+                    "stump to leg": { "tenon": "stump bottom", "into": "front-leg",
+                      "kind": "round-tenon", "diameter": 14, "length": 10,
+                      "fit": { "cheek": 3 } },
+                    "stump to arm": { "tenon": "stump top", "into": "arm", "kind": "round-tenon",
+                      "diameter": 14, "length": 20 },
+                    "arm to post": { "tenon": "arm back", "into": "back-leg", "thickness": 20,
+                      "width": 12, "length": 20, "fit": { "cheek": 1 } }
+                  } }
+                """)
+            .chair();
+    Assembling order =
+        Assembling.of(chair, List.of(numbers(chair, "front-leg", "back-leg", "rail")));
+    assertThat(order.possible()).isTrue();
+    Step last = order.steps().get(order.steps().size() - 1);
+    assertThat(last.kind()).isEqualTo(Kind.TIPPED);
+    assertThat(last.moves().get(0).parts()).isEqualTo(numbers(chair, "stump", "arm"));
+    assertThat(Rehearsal.problems(order)).isEmpty();
+  }
+
   /**
    * The arm on two uprights, so that it cannot be tipped off them, and a mortise behind as tall.
    */
