@@ -83,7 +83,14 @@ public final class SweepChair {
           case NUMBER -> Fraction.parse(size);
         };
     if (value.isEmpty()) {
-      throw new NotUnderstood("'" + text + "' is not a value that this dimension can have");
+      String kinds =
+          switch (kind) {
+            case LENGTH -> "a length, such as 440 mm or 17 3/8 in";
+            case ANGLE -> "an angle, such as 4 deg";
+            case NUMBER -> "a plain number";
+          };
+      throw new NotUnderstood(
+          "'" + text + "' is not a value that this dimension can have: it is " + kinds);
     }
     return below ? -value.getAsDouble() : value.getAsDouble();
   }

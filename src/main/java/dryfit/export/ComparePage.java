@@ -43,8 +43,8 @@ public final class ComparePage {
     out.append(PlainPage.head(title()));
     line("<ul>");
     for (int i = 0; i < sides.size(); i++) {
-      boolean fits = sides.get(i).report().fits();
-      String answer = fits ? "fits" : "<strong class=\"no\">does not fit</strong>";
+      String word = sides.get(i).report().verdict();
+      String answer = word.equals("fits") ? word : "<strong class=\"no\">" + word + "</strong>";
       line("<li>" + CompareText.letter(i) + ": " + name(i) + ", " + answer + "</li>");
     }
     line("</ul>");

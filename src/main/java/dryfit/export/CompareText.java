@@ -58,7 +58,11 @@ public final class CompareText {
   private void heading() {
     for (int i = 0; i < comparison.sides().size(); i++) {
       Side side = comparison.sides().get(i);
-      String fits = side.report().fits() ? style.green("fits") : style.red("does not fit");
+      String word = side.report().verdict();
+      String fits =
+          !side.report().fits()
+              ? style.red(word)
+              : side.report().fitsOnlyAsAccepted() ? style.amber(word) : style.green(word);
       line(style.bold(letter(i)) + "  " + side.name() + ": " + fits);
     }
   }

@@ -157,6 +157,17 @@ public final class FitText {
       return style.red("DOES NOT FIT") + ": " + tail;
     }
     String seated = count(report.joints().size(), "joint") + " seated, nothing stops the build";
+    Optional<String> taken =
+        counted(
+            Finding::wouldStopTheBuild,
+            "would stop the build, had you not accepted it",
+            "would stop the build, had you not accepted them");
+    if (taken.isPresent()) {
+      return style.amber("FITS ONLY AS ACCEPTED")
+          + ": "
+          + taken.get()
+          + (tail.isEmpty() ? "" : "; " + tail);
+    }
     return style.green("FITS") + ": " + seated + (tail.isEmpty() ? "" : "; " + tail);
   }
 

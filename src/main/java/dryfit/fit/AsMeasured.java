@@ -358,7 +358,24 @@ public final class AsMeasured {
     double by = m.value().value() - planned.getAsDouble();
     String advice =
         !shows(by) ? "as planned" : by > 0 ? "longer by " + gap(by) : "shorter by " + gap(-by);
-    return new Told(m, planned, List.of(advice), shows(by));
+    return new Told(m, planned, List.of(advice, taken(m)), shows(by));
+  }
+
+  /** Where a diagonal is taken: legs that lean make it another one at another height. */
+  private String taken(Measurement m) {
+    return plan.diagonals().stream()
+        .filter(d -> d.frame().equals(m.frame()) && d.what().equals(m.what()))
+        .map(
+            d ->
+                m.frame().equals("seat")
+                    ? "taken level from middle to middle of the legs, "
+                        + length(d.from().at().z())
+                        + " above the floor"
+                    : "taken from the middle of the foot to the middle of the other leg "
+                        + length(d.to().at().z())
+                        + " above the floor")
+        .findFirst()
+        .orElseThrow();
   }
 
   // ---- words ----

@@ -72,4 +72,9 @@ public record Finding(
   public boolean stopsTheBuild() {
     return severity == Severity.STOPS && waived.isEmpty();
   }
+
+  /** Whether it would, had the maker not accepted it: then the chair fits only because of that. */
+  public boolean wouldStopTheBuild() {
+    return severity == Severity.STOPS && waived.isPresent();
+  }
 }

@@ -25,4 +25,14 @@ public record FitReport(
   public boolean fits() {
     return findings.stream().noneMatch(Finding::stopsTheBuild);
   }
+
+  /** Whether it fits only because the maker accepted what would otherwise stop the build. */
+  public boolean fitsOnlyAsAccepted() {
+    return fits() && findings.stream().anyMatch(Finding::wouldStopTheBuild);
+  }
+
+  /** The verdict in a few words, small letters. */
+  public String verdict() {
+    return !fits() ? "does not fit" : fitsOnlyAsAccepted() ? "fits only as accepted" : "fits";
+  }
 }

@@ -32,6 +32,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -41,6 +42,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 
 /** The bench: the chair in the middle, what is known about it around it. */
@@ -90,7 +92,8 @@ final class ChairWindow {
     this.seeing = new Seeing(session, chair);
     this.sheet = new WriteSheet(session, desk);
     stage.setTitle("Dryfit");
-    Scene scene = new Scene(root, 1280, 800);
+    Rectangle2D room = Screen.getPrimary().getVisualBounds();
+    Scene scene = new Scene(root, Math.min(1280, room.getWidth()), Math.min(800, room.getHeight()));
     scene
         .getStylesheets()
         .add(ChairWindow.class.getResource("/dryfit/view/window.css").toExternalForm());

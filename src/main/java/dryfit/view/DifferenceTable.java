@@ -33,7 +33,7 @@ final class DifferenceTable extends GridPane {
     rows = 0;
     List<Side> sides = comparison.sides();
     row("", sides.stream().map(Side::name).toList(), true);
-    row("", sides.stream().map(s -> s.report().fits() ? "fits" : "does not fit").toList(), false);
+    row("", sides.stream().map(s -> s.report().verdict()).toList(), false);
     for (Datum.Group group : Datum.Group.values()) {
       group(comparison, group, style);
     }

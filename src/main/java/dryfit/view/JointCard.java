@@ -30,6 +30,9 @@ import javafx.scene.layout.VBox;
 final class JointCard extends VBox {
   private static final double WIDE = 300;
 
+  /** Letters of a value beyond which it needs more than a third of the width. */
+  private static final int LONG = 12;
+
   /** Height that all but the drawings needs at least, pixels. */
   private static final double REST = 262;
 
@@ -41,6 +44,8 @@ final class JointCard extends VBox {
   private final Consumer<String> open;
   private final VBox head = new VBox(4);
   private final VBox card = new VBox(6);
+
+  private final ScrollPane scroll;
   private List<JointSection> sections = List.of();
   private Shown shown;
   private TextStyle style;
@@ -59,7 +64,7 @@ final class JointCard extends VBox {
     head.setMinHeight(USE_PREF_SIZE);
     card.getStyleClass().add("side-rest");
     setId("joint-card");
-    ScrollPane scroll = new ScrollPane(card);
+    scroll = new ScrollPane(card);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("side-scroll");
@@ -241,6 +246,7 @@ final class JointCard extends VBox {
     head.getChildren().clear();
     sections = List.of();
     card.getChildren().clear();
+    scroll.setVvalue(0);
     note.ifPresent(
         n -> {
           n.setMaxWidth(WIDE);
@@ -324,12 +330,15 @@ final class JointCard extends VBox {
   private void row(String name, String value) {
     Label left = new Label(name);
     left.setWrapText(true);
-    left.setMaxWidth(0.55 * WIDE);
+    // A long value takes room from its name; together they never run over the edge.
+    double share = value.length() > LONG ? 0.42 : 0.6;
+    left.setMaxWidth(share * WIDE);
+    left.setMinHeight(Region.USE_PREF_SIZE);
     Label right = new Label(value);
     right.getStyleClass().add("figure");
     right.setWrapText(true);
     right.setMinHeight(Region.USE_PREF_SIZE);
-    right.setMaxWidth(0.6 * WIDE);
+    right.setMaxWidth((0.98 - share) * WIDE);
     BorderPane row = new BorderPane();
     row.setLeft(left);
     row.setRight(right);

@@ -165,6 +165,13 @@ final class Tickets extends ScrollPane {
     String joints = seated == 1 ? " joint goes together" : " joints go together";
     String about =
         "“" + report.chair().design().variant() + "” · " + report.chair().parts().size() + " parts";
+    if (report.fitsOnlyAsAccepted()) {
+      return paper(
+          TicketEdge.Kind.LOOK,
+          "Fits only as accepted",
+          seated + joints + " as drawn, but something that was accepted would stop the build.",
+          about);
+    }
     if (report.fits()) {
       return paper(
           TicketEdge.Kind.GOOD,

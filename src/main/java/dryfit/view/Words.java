@@ -109,8 +109,10 @@ final class Words {
     long looks =
         counted(report, f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty());
     String look = looks == 0 ? "" : ", " + looks + " to look at";
+    long taken = counted(report, Finding::wouldStopTheBuild);
+    String accepted = taken == 0 ? "" : " only as accepted: " + taken + " would stop the build";
     return report.fits()
-        ? "fits" + look
+        ? "fits" + accepted + look
         : "does not fit: " + stops + (stops == 1 ? " stops" : " stop") + " the build" + look;
   }
 

@@ -42,6 +42,14 @@ class FitTextTest {
   }
 
   @Test
+  void whatWouldStopTheBuildIsNotForgottenForBeingAccepted() {
+    assertThat(last(FitText.of(TestChair.report(TestChair.waived()), MM)))
+        .isEqualTo(
+            "FITS ONLY AS ACCEPTED: 1 would stop the build, had you not accepted it; 1 accepted by"
+                + " the maker");
+  }
+
+  @Test
   void aPairThatMeasuresAlikeIsWrittenOnce() {
     String text = FitText.of(TestChair.report(), MM);
     assertThat(text)
