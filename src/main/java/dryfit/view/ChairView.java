@@ -27,6 +27,7 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.TouchEvent;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 
 /**
  * The chair on its floor, and the hands on it: drag turns, with the right button or Shift it
@@ -48,6 +49,7 @@ final class ChairView extends Pane {
       new ReadOnlyObjectWrapper<>(new Orbit(Vec3.ZERO, 0.48, 0.36, 3000));
   private final ObjectProperty<Look> look = new SimpleObjectProperty<>(Look.PLAIN);
   private final ReadOnlyObjectWrapper<View> plain = new ReadOnlyObjectWrapper<>();
+  private final Region paper = new Region();
   private final Label name = new Label();
   private final Flight flight = new Flight();
   private final Fingers fingers = new Fingers(this::turnBy, this::pinch);
@@ -78,7 +80,6 @@ final class ChairView extends Pane {
 
   ChairView(Drawing drawing) {
     this.drawing = drawing;
-    getStyleClass().add("floor");
     setId("chair");
     setMinSize(0, 0);
     setFocusTraversable(true);
@@ -90,7 +91,12 @@ final class ChairView extends Pane {
     name.setMouseTransparent(true);
     name.setVisible(false);
     name.setManaged(false);
-    getChildren().addAll(drawing.node(), name);
+    getStyleClass().add("chair");
+    paper.getStyleClass().add("floor");
+    paper.setManaged(false);
+    // Its gradient is the same in every frame: drawn once, where the processor draws that is a sixth.
+    paper.setCache(true);
+    getChildren().addAll(paper, drawing.node(), name);
     orbit.addListener((o, was, now) -> drawing.look(now));
     look.addListener((o, was, now) -> drawing.see(now));
     drawing.look(orbit.get());
@@ -167,6 +173,7 @@ final class ChairView extends Pane {
   }
 
   private void resized() {
+    paper.resize(getWidth(), getHeight());
     drawing.resize(getWidth(), getHeight());
     settle();
   }
@@ -185,12 +192,19 @@ final class ChairView extends Pane {
     return Orbit.of(view, points(), getWidth() / getHeight(), SHARE);
   }
 
+  /** All that is drawn, where it is drawn; with every part hidden, where they would be. */
   private List<Vec3> points() {
     List<Vec3> points = new ArrayList<>();
-    for (Part part : shown.chair().parts()) {
-      Mesh mesh = part.placedMesh();
+    List<Part> parts = shown.chair().parts();
+    boolean any = parts.stream().anyMatch(p -> !look.get().hidden().contains(p.label()));
+    for (int k = 0; k < parts.size(); k++) {
+      if (any && look.get().hidden().contains(parts.get(k).label())) {
+        continue;
+      }
+      Mesh mesh = parts.get(k).placedMesh();
+      Vec3 moved = look.get().moved(k);
       for (int i = 0; i < mesh.pointCount(); i++) {
-        points.add(mesh.point(i));
+        points.add(mesh.point(i).plus(moved));
       }
     }
     ScaleFigure.room(look.get().scale(), shown.bounds()).ifPresent(points::addAll);

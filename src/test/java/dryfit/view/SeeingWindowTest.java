@@ -110,7 +110,7 @@ class SeeingWindowTest extends WindowTest {
     double height = highestCut();
     return OnScreen.ask(
         () -> {
-          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow();
+          List<Cutaway> cuts = screen.window.chair().look().get().cut().orElseThrow().parts();
           long lines = 0;
           for (int i = 0; i < cuts.size(); i++) {
             float[] xyz = cuts.get(i).creases().getPoints().toArray(null);
@@ -206,7 +206,7 @@ class SeeingWindowTest extends WindowTest {
               view.show(shown);
               return view;
             });
-    OnScreen.await("the drawing", () -> ((ImageView) paper.getChildren().get(0)).getImage() != null);
+    OnScreen.await("the drawing", () -> ((ImageView) paper.lookup("#drawing")).getImage() != null);
     screen.photograph("45-footprint-on-paper");
   }
 
