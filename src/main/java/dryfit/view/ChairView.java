@@ -91,6 +91,7 @@ final class ChairView extends Pane {
     name.setMouseTransparent(true);
     name.setVisible(false);
     name.setManaged(false);
+    getStyleClass().add("chair");
     paper.getStyleClass().add("floor");
     paper.setManaged(false);
     // Its gradient is the same in every frame: drawn once, where the processor draws that is a
@@ -192,12 +193,19 @@ final class ChairView extends Pane {
     return Orbit.of(view, points(), getWidth() / getHeight(), SHARE);
   }
 
+  /** All that is drawn, where it is drawn; with every part hidden, where they would be. */
   private List<Vec3> points() {
     List<Vec3> points = new ArrayList<>();
-    for (Part part : shown.chair().parts()) {
-      Mesh mesh = part.placedMesh();
+    List<Part> parts = shown.chair().parts();
+    boolean any = parts.stream().anyMatch(p -> !look.get().hidden().contains(p.label()));
+    for (int k = 0; k < parts.size(); k++) {
+      if (any && look.get().hidden().contains(parts.get(k).label())) {
+        continue;
+      }
+      Mesh mesh = parts.get(k).placedMesh();
+      Vec3 moved = look.get().moved(k);
       for (int i = 0; i < mesh.pointCount(); i++) {
-        points.add(mesh.point(i));
+        points.add(mesh.point(i).plus(moved));
       }
     }
     ScaleFigure.room(look.get().scale(), shown.bounds()).ifPresent(points::addAll);

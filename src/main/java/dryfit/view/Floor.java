@@ -1,8 +1,8 @@
 package dryfit.view;
 
 import dryfit.geometry.Vec3;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
@@ -23,7 +23,8 @@ final class Floor {
 
   private Floor() {}
 
-  static List<Node> nodes(Shown shown) {
+  /** The soft shadow of a chair. */
+  static Node shadow(Shown shown) {
     MeshView shadow = new MeshView(square(shown.floor()));
     PhongMaterial material = new PhongMaterial();
     // Black is black whether or not it was weakened by its own opacity.
@@ -32,9 +33,12 @@ final class Floor {
     shadow.setMaterial(material);
     shadow.setCullFace(CullFace.BACK);
     shadow.setMouseTransparent(true);
-    List<Node> nodes = new ArrayList<>(List.of(shadow));
-    shown.fit().flatMap(fit -> Footprint.of(fit.whole())).ifPresent(f -> nodes.add(outline(f)));
-    return nodes;
+    return shadow;
+  }
+
+  /** What its feet enclose, once that is known. */
+  static Optional<Node> footprint(Shown shown) {
+    return shown.fit().flatMap(fit -> Footprint.of(fit.whole())).map(Floor::outline);
   }
 
   /** Ink on the floor round the feet. */

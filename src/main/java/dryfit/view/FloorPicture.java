@@ -24,6 +24,9 @@ record FloorPicture(double side, Vec3 middle, float[] dark) {
 
   private static final double LEAN_Y = 0.12;
 
+  /** What ends below this height darkens the floor right under it, mm. */
+  private static final double NEAR_FLOOR = 60;
+
   static FloorPicture of(Chair chair, Box bounds) {
     Vec3 size = bounds.size();
     double side = 2.6 * Math.max(Math.max(size.x(), size.y()), 0.7 * size.z());
@@ -47,6 +50,7 @@ record FloorPicture(double side, Vec3 middle, float[] dark) {
     return new FloorPicture(side, middle, dark);
   }
 
+  /** Darkens what lies below one triangle: middles of pixels, row by row. */
   private static void fill(
       float[] high, float[] low, double[] xyz, int[] corners, int first, double side, Vec3 middle) {
     double[] x = new double[3];
@@ -60,34 +64,45 @@ record FloorPicture(double side, Vec3 middle, float[] dark) {
       height = Math.max(height, z);
     }
     double area = (x[1] - x[0]) * (y[2] - y[0]) - (x[2] - x[0]) * (y[1] - y[0]);
-    if (area == 0) {
+    boolean nearFloor = height < NEAR_FLOOR;
+    // What one side of a closed surface shades, the other shades too.
+    if (area == 0 || area > 0 && !nearFloor) {
       return;
     }
-    int y0 = (int) Math.max(0, Math.floor(Arrays.stream(y).min().orElseThrow()));
-    int y1 = (int) Math.min(PIXELS - 1, Math.ceil(Arrays.stream(y).max().orElseThrow()));
-    int x0 = (int) Math.max(0, Math.floor(Arrays.stream(x).min().orElseThrow()));
-    int x1 = (int) Math.min(PIXELS - 1, Math.ceil(Arrays.stream(x).max().orElseThrow()));
-    for (int py = y0; py <= y1; py++) {
-      for (int px = x0; px <= x1; px++) {
-        if (inside(x, y, px + 0.5, py + 0.5, area)) {
-          high[py * PIXELS + px] = 1;
-          if (height < 60) {
-            low[py * PIXELS + px] = 1;
-          }
+    int top = (int) Math.max(0, Math.ceil(Math.min(y[0], Math.min(y[1], y[2])) - 0.5));
+    int end = (int) Math.min(PIXELS - 1, Math.max(y[0], Math.max(y[1], y[2])) - 0.5);
+    double[] span = new double[2];
+    for (int row = top; row <= end; row++) {
+      across(x, y, row + 0.5, Math.signum(area), span);
+      int from = row * PIXELS + (int) Math.max(0, Math.ceil(span[0] - 0.5));
+      int to = row * PIXELS + (int) Math.min(PIXELS, Math.floor(span[1] - 0.5) + 1);
+      if (from < to) {
+        Arrays.fill(high, from, to, 1);
+        if (nearFloor) {
+          Arrays.fill(low, from, to, 1);
         }
       }
     }
   }
 
-  private static boolean inside(double[] x, double[] y, double px, double py, double area) {
+  /**
+   * From where to where a level line is inside a triangle; the first beyond the second if nowhere.
+   */
+  private static void across(double[] x, double[] y, double level, double turn, double[] span) {
+    span[0] = 0;
+    span[1] = PIXELS;
     for (int k = 0; k < 3; k++) {
       int n = (k + 1) % 3;
-      double side = (x[n] - x[k]) * (py - y[k]) - (px - x[k]) * (y[n] - y[k]);
-      if (side * area < 0) {
-        return false;
+      double rise = turn * (y[n] - y[k]);
+      double run = turn * (x[n] - x[k]) * (level - y[k]) + rise * x[k];
+      if (rise > 0) {
+        span[1] = Math.min(span[1], run / rise);
+      } else if (rise < 0) {
+        span[0] = Math.max(span[0], run / rise);
+      } else if (run < 0) {
+        span[1] = -1;
       }
     }
-    return true;
   }
 
   /** The mean over a square of {@code 2 reach + 1} pixels, one direction after the other. */

@@ -34,6 +34,7 @@ final class PaperDrawing implements Drawing {
       Picture picture, Optional<PaperInk> floor, Camera camera, int width, int height) {}
 
   PaperDrawing() {
+    view.setId("drawing");
     view.setManaged(false);
     view.setSmooth(true);
   }

@@ -50,10 +50,18 @@ final class SceneDrawing implements Drawing {
   private final DirectionalLight key = new DirectionalLight(Color.color(0.40, 0.385, 0.35));
   private final SubScene scene;
   private final Map<String, Image> textures = new HashMap<>();
+
+  /** Kept, so that what looks as before is not given to the graphics again. */
+  private final Map<Finish, PhongMaterial> finishes = new HashMap<>();
+
+  private final Map<Color, PhongMaterial> inks = new HashMap<>();
   private final List<Drawn> drawn = new ArrayList<>();
   private Shown shown;
   private Look how = Look.PLAIN;
   private Vec3 eye = Vec3.ZERO;
+
+  /** How the wood of a part is seen. */
+  private record Finish(String timber, Color tint) {}
 
   /** A part on screen. */
   private record Drawn(
@@ -73,6 +81,7 @@ final class SceneDrawing implements Drawing {
     scene = new SubScene(all, 10, 10, true, SceneAntialiasing.BALANCED);
     scene.setCamera(camera);
     scene.setFill(Color.TRANSPARENT);
+    scene.setId("drawing");
     scene.setManaged(false);
     camera.setFieldOfView(Math.toDegrees(Orbit.ANGLE_OF_VIEW));
     camera.getTransforms().add(stand);
@@ -125,7 +134,8 @@ final class SceneDrawing implements Drawing {
       // The same chair, only fitted by now.
       shown = next;
       glow();
-      floor.getChildren().setAll(Floor.nodes(next));
+      floor.getChildren().remove(1, floor.getChildren().size());
+      Floor.footprint(next).ifPresent(floor.getChildren()::add);
       return;
     }
     boolean same = shown != null && shown.parts().size() == next.parts().size();
@@ -136,7 +146,8 @@ final class SceneDrawing implements Drawing {
         drawn.add(drawn());
       }
     }
-    floor.getChildren().setAll(Floor.nodes(next));
+    floor.getChildren().setAll(Floor.shadow(next));
+    Floor.footprint(next).ifPresent(floor.getChildren()::add);
     beside();
     glow();
     paint();
@@ -243,8 +254,6 @@ final class SceneDrawing implements Drawing {
   }
 
   private PhongMaterial material(String timber, String label) {
-    PhongMaterial material = new PhongMaterial();
-    material.setDiffuseMap(textures.computeIfAbsent(timber, WoodTexture::of));
     double a = opacity(label);
     boolean lit = how.hovered().filter(label::equals).isPresent();
     Color tint =
@@ -252,8 +261,13 @@ final class SceneDrawing implements Drawing {
             ? Color.color(0.78, 0.90, 1.0)
             : lit ? Color.color(1, 1, 1) : Color.color(0.93, 0.93, 0.93);
     // What is glass must bring its colour already weakened: the blending adds it as it is.
-    material.setDiffuseColor(
-        Color.color(tint.getRed() * a, tint.getGreen() * a, tint.getBlue() * a, a));
+    Color weakened = Color.color(tint.getRed() * a, tint.getGreen() * a, tint.getBlue() * a, a);
+    return finishes.computeIfAbsent(new Finish(timber, weakened), this::finish);
+  }
+
+  private PhongMaterial finish(Finish of) {
+    PhongMaterial material = new PhongMaterial(of.tint());
+    material.setDiffuseMap(textures.computeIfAbsent(of.timber(), WoodTexture::of));
     material.setSpecularColor(Color.BLACK);
     return material;
   }
@@ -265,7 +279,7 @@ final class SceneDrawing implements Drawing {
         isChosen(label)
             ? Color.web("#1d4f91")
             : lit ? Color.web("#7a4a12") : faint ? Color.web("#b9ac98") : Color.web("#4a3a28");
-    return Floor.flat(colour);
+    return inks.computeIfAbsent(colour, Floor::flat);
   }
 
   /** Ink first, solid wood next, glass last and the farthest first, for JavaFX does not sort. */

@@ -369,11 +369,11 @@ class ChairWindowTest extends WindowTest {
             });
     OnScreen.await(
         "the drawing",
-        () -> ((javafx.scene.image.ImageView) paper.getChildren().get(0)).getImage() != null);
+        () -> ((javafx.scene.image.ImageView) paper.lookup("#drawing")).getImage() != null);
     assertThat(screen.wood(paper)).isGreaterThan(5000);
     WritableImage before = OnScreen.picture(paper);
     robot.drag("#paper", MouseButton.PRIMARY).moveBy(105, 0).drop();
-    javafx.scene.image.ImageView sheet = (javafx.scene.image.ImageView) paper.getChildren().get(0);
+    javafx.scene.image.ImageView sheet = (javafx.scene.image.ImageView) paper.lookup("#drawing");
     OnScreen.await(
         "it to turn", () -> OnScreen.difference(before, paper.snapshot(null, null)) > 0.03);
     assertThat(sheet.getImage()).isNotNull();

@@ -218,7 +218,7 @@ class MakerWindowTest extends WindowTest {
   @Test
   void theFootprintIsOnTheFloor(FxRobot robot) {
     screen.open(HARBOUR);
-    SubScene drawn = (SubScene) screen.window.chair().getChildren().get(0);
+    SubScene drawn = (SubScene) screen.window.chair().lookup("#drawing");
     assertThat(OnScreen.ask(() -> drawn.getRoot().lookupAll("#footprint"))).hasSize(1);
     Footprint print = Footprint.of(screen.shown().report().whole()).orElseThrow();
     assertThat(print.corners()).hasSize(4);

@@ -205,8 +205,7 @@ class SeeingWindowTest extends WindowTest {
               view.show(shown);
               return view;
             });
-    OnScreen.await(
-        "the drawing", () -> ((ImageView) paper.getChildren().get(0)).getImage() != null);
+    OnScreen.await("the drawing", () -> ((ImageView) paper.lookup("#drawing")).getImage() != null);
     screen.photograph("45-footprint-on-paper");
   }
 
