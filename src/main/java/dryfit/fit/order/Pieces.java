@@ -5,6 +5,7 @@ import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.PartPlan;
 import dryfit.geometry.Box;
+import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Distance;
@@ -46,6 +47,11 @@ final class Pieces {
     for (Joint j : chair.holding()) {
       // A tenon meant to be pressed in makes its own room, and so does a pin.
       makeRoom(cells, j.mortised(), j.tenon());
+      if (j.plan().wedges().isPresent()) {
+        // It is drawn with its wedges driven; until then its strips are straight and go through. For
+        // the order it is the same whether they close up or the mortise is as wide all the way.
+        makeRoom(cells, j.mortised(), drawnOut(j));
+      }
       for (Part part : chair.parts()) {
         if (part.plan() instanceof PartPlan.Pin pin && pin.place().joint().equals(j.name())) {
           makeRoom(cells, j.mortised(), part.placedCells());
@@ -54,6 +60,18 @@ final class Pieces {
       }
     }
     return new Pieces(chair, chair.holding(), List.copyOf(cells), new BitSet[0], new Groups(chair));
+  }
+
+  /** What the wood of a tenon sweeps on its way out. */
+  private static List<Convex> drawnOut(Joint j) {
+    Vec3 out = j.entry().times(-j.length());
+    List<Convex> swept = new ArrayList<>();
+    for (Convex cell : j.tenon()) {
+      List<Vec3> corners = new ArrayList<>(cell.points());
+      cell.points().forEach(p -> corners.add(p.plus(out)));
+      swept.add(Convex.hull(corners));
+    }
+    return swept;
   }
 
   private static void makeRoom(List<List<Convex>> cells, int part, List<Convex> pressed) {
