@@ -196,8 +196,11 @@ final class Slicing {
 
   private void turned() {
     row.setVisible(word.isSelected());
-    if (word.isSelected()) {
-      begin(taken.map(Place::best).orElse(way));
+    if (word.isSelected() && taken.isPresent()) {
+      begin(taken.get().best());
+    } else if (word.isSelected()) {
+      where.setValue(shares.dot(way.axis()));
+      cut();
     } else {
       chair.see(l -> l.cut(Optional.empty()));
     }

@@ -48,7 +48,8 @@ final class Pieces {
       // A tenon meant to be pressed in makes its own room, and so does a pin.
       makeRoom(cells, j.mortised(), j.tenon());
       if (j.plan().wedges().isPresent()) {
-        // It is drawn with its wedges driven; until then its strips are straight and go through. For
+        // It is drawn with its wedges driven; until then its strips are straight and go through.
+        // For
         // the order it is the same whether they close up or the mortise is as wide all the way.
         makeRoom(cells, j.mortised(), drawnOut(j));
       }
