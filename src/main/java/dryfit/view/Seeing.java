@@ -84,9 +84,9 @@ final class Seeing {
     return List.of(through, fade, slicing.word());
   }
 
-  /** On paper wood is not seen through, nothing is moved, and nothing stands beside the chair. */
+  /** On paper wood is not seen through, and nothing is moved or sawn. */
   private void onPaper() {
-    for (Node needsDepth : List.of(through, fade, slicing.word(), sitter, rule, pulling.slider())) {
+    for (Node needsDepth : List.of(through, fade, slicing.word(), pulling.slider())) {
       needsDepth.setDisable(true);
     }
   }

@@ -188,8 +188,11 @@ final class Slicing {
 
   private void turned() {
     row.setVisible(word.isSelected());
-    if (word.isSelected()) {
-      begin(taken.map(Place::best).orElse(way));
+    if (word.isSelected() && taken.isPresent()) {
+      begin(taken.get().best());
+    } else if (word.isSelected()) {
+      where.setValue(shares.dot(way.across));
+      cut();
     } else {
       chair.see(l -> l.cut(Optional.empty()));
     }
