@@ -19,10 +19,17 @@ import java.util.List;
 /** What stands beside the chair on paper: a sitter of light wood, or a rule in light and dark. */
 final class PaperScale {
   private static final String LIGHT = "maple";
-  private static final String DARK = "cherry";
+  private static final String DARK = "oak";
 
-  /** A round limb has so many flats, and half as many rings in each round end. */
-  private static final int FLATS = 16;
+  /** Flats round a limb: so many that no line of ink is drawn between two of them. */
+  private static final int FLATS = 32;
+
+  /** Height of the numbers, mm, and how much of the rule's width the widest may take. */
+  private static final double NUMBER = 21;
+
+  private static final double WIDEST = 0.9;
+
+  private static final Font FONT = new Font(Font.SANS_SERIF, Font.BOLD, 12);
 
   private PaperScale() {}
 
@@ -70,9 +77,13 @@ final class PaperScale {
       if (camera.depth(at) < 1 || !behind.isSeen(at, camera.eye())) {
         continue;
       }
-      float high = (float) (21 * sheet.scale() / camera.depth(at));
-      pen.setFont(new Font(Font.SANS_SERIF, Font.BOLD, 1).deriveFont(high));
+      double pixels = sheet.scale() / camera.depth(at);
       String text = Long.toString(band * (unit == Length.Unit.IN ? 2L : 100L));
+      Font usual = FONT.deriveFont((float) (NUMBER * pixels));
+      double most = WIDEST * ScaleFigure.RULE * pixels;
+      double fits = Math.min(1, most / pen.getFontMetrics(usual).stringWidth(text));
+      float high = (float) (fits * NUMBER * pixels);
+      pen.setFont(FONT.deriveFont(high));
       double wide = pen.getFontMetrics().getStringBounds(text, pen).getWidth();
       pen.drawString(text, (float) (sheet.x(at) - wide / 2), (float) sheet.y(at) + 0.36f * high);
     }

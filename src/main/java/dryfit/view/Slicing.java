@@ -125,6 +125,7 @@ final class Slicing {
     where.setBlockIncrement(0.01);
     where.valueProperty().addListener(o -> slid());
     told.setId("slice-told");
+    told.getStyleClass().add("quiet");
     told.setMinWidth(Label.USE_PREF_SIZE);
     row = new HBox(14, where, told);
     for (Way one : Way.values()) {

@@ -263,8 +263,8 @@ class SeeingWindowTest extends WindowTest {
     WritableImage before = OnScreen.picture(paper);
     run(() -> paper.see(l -> l.beside(new Scale.Sits(Sitter.MAN))));
     run(paper::seeAll);
+    OnScreen.await("the eye to stand back", () -> paper.heading().equals(paper.orbit().get()));
     OnScreen.await("the sitter", () -> OnScreen.difference(before, paper.snapshot(null, null)) > 0.02);
-    screen.landed();
     screen.photograph("47-sitter-on-paper");
   }
 
