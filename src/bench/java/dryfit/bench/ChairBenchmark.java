@@ -83,6 +83,6 @@ public class ChairBenchmark {
   }
 
   private static String place(String dimension) {
-    return "/dimensions/" + dimension + (dimension.equals("armThick") ? "" : "/value");
+    return "/dimensions/" + dimension + "/value";
   }
 }

@@ -28,7 +28,12 @@ public final class CompareChairs {
   private CompareChairs() {}
 
   /** A chair that is asked for: a file and one of its variants. */
-  public record Wanted(Path file, String variant) {}
+  public record Wanted(Path file, String variant) {
+    /** The same however the path to its file is written. */
+    private Wanted normal() {
+      return new Wanted(file.toAbsolutePath().normalize(), variant);
+    }
+  }
 
   /** What comes of it. */
   public sealed interface Outcome {}
@@ -82,18 +87,45 @@ public final class CompareChairs {
    * Which chairs are meant: with one variant of one file, it is held against the chair as drawn.
    */
   public static List<Wanted> wanted(Path file, List<String> variants, List<Path> others) {
-    Map<Wanted, Boolean> all = new LinkedHashMap<>();
+    Map<Wanted, Wanted> all = new LinkedHashMap<>();
+    asked(file, variants, others).forEach(w -> all.putIfAbsent(w.normal(), w));
+    return List.copyOf(all.values());
+  }
+
+  private static List<Wanted> asked(Path file, List<String> variants, List<Path> others) {
+    List<Wanted> all = new ArrayList<>();
     if (others.isEmpty() && variants.size() < 2 || variants.isEmpty()) {
-      all.put(new Wanted(file, Design.AS_DRAWN), true);
+      all.add(new Wanted(file, Design.AS_DRAWN));
     }
-    variants.forEach(v -> all.put(new Wanted(file, v), true));
-    others.forEach(o -> all.put(new Wanted(o, Design.AS_DRAWN), true));
-    return List.copyOf(all.keySet());
+    variants.forEach(v -> all.add(new Wanted(file, v)));
+    others.forEach(o -> all.add(new Wanted(o, Design.AS_DRAWN)));
+    return all;
+  }
+
+  /** What is asked for more than once, as it was asked the second time; it is compared once. */
+  public static List<Wanted> repeated(Path file, List<String> variants, List<Path> others) {
+    Map<Wanted, Boolean> seen = new LinkedHashMap<>();
+    List<Wanted> again = new ArrayList<>();
+    for (Wanted w : asked(file, variants, others)) {
+      if (seen.put(w.normal(), true) != null) {
+        again.add(w);
+      }
+    }
+    return again;
   }
 
   private static String name(Wanted w, List<Wanted> all) {
-    boolean oneFile = all.stream().allMatch(o -> o.file().equals(w.file()));
-    return oneFile ? w.variant() : w.file().getFileName() + ", " + w.variant();
+    if (all.stream().allMatch(o -> o.file().equals(w.file()))) {
+      return w.variant();
+    }
+    // Two folders may each have a chair.json.
+    boolean alike =
+        all.stream()
+            .anyMatch(
+                o ->
+                    !o.file().equals(w.file())
+                        && o.file().getFileName().equals(w.file().getFileName()));
+    return (alike ? w.file() : w.file().getFileName()) + ", " + w.variant();
   }
 
   /** Writes a page or a picture of it, whole or not at all. */

@@ -58,7 +58,9 @@ public final class SweepChair {
             kind,
             value(design, kind, m.group(2)),
             value(design, kind, m.group(3)),
-            value(design, kind, m.group(4)));
+            value(design, kind, m.group(4)),
+            dimension.get().from(),
+            dimension.get().to());
     if (!(plan.step() > 0)) {
       throw new NotUnderstood("a step is above zero");
     }

@@ -12,6 +12,7 @@ import dryfit.solid.Solid;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Turns the shapes of all parts into solids, each different shape once. The left of a pair is the
@@ -21,6 +22,11 @@ import java.util.TreeMap;
 final class Joinery {
   private final Shelf shelf;
   private final List<JointPlan> joints;
+
+  /** What was asked for during this build, by the shape itself: each is asked for several times. */
+  private final Map<Same, Csg> turned = new ConcurrentHashMap<>();
+
+  private final Map<Same, List<Convex>> cells = new ConcurrentHashMap<>();
 
   /**
    * @param joints all joints of the chair, to name those at which a part cannot be made
@@ -55,14 +61,32 @@ final class Joinery {
   }
 
   private Csg turned(Csg shape) {
-    return shelf.canonical(Shapes.mirroredZ(shape));
+    return turned.computeIfAbsent(
+        new Same(shape), s -> shelf.canonical(Shapes.mirroredZ(s.shape())));
   }
 
   /** The cells of a body, the left of a pair by mirroring. */
   List<Convex> cells(Csg body, Hand hand) {
+    return cells.computeIfAbsent(new Same(body), b -> made(b.shape(), hand));
+  }
+
+  private List<Convex> made(Csg body, Hand hand) {
     Csg made = hand == Hand.LEFT ? turned(body) : body;
-    List<Convex> cells = shelf.cells(Content.of(made), () -> Cells.of(made));
-    return hand == Hand.LEFT ? cells.stream().map(Convex::mirroredZ).toList() : cells;
+    List<Convex> known = shelf.cells(Content.of(made), () -> Cells.of(made));
+    return hand == Hand.LEFT ? known.stream().map(Convex::mirroredZ).toList() : known;
+  }
+
+  /** The very same shape, without a look at what it is made of. */
+  private record Same(Csg shape) {
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Same same && same.shape == shape;
+    }
+
+    @Override
+    public int hashCode() {
+      return System.identityHashCode(shape);
+    }
   }
 
   /**
@@ -90,9 +114,7 @@ final class Joinery {
 
   private Solid taken(Work work, Work made, Content key) {
     Solid right = shelf.solid(key, () -> solid(made));
-    return work.hand() == Hand.LEFT
-        ? shelf.solid(Content.of(work.finished()), right::mirroredZ)
-        : right;
+    return work.hand() == Hand.LEFT ? shelf.mirrored(key, right::mirroredZ) : right;
   }
 
   private Solid solid(Work work) {

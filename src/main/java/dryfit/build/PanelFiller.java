@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
@@ -159,8 +160,12 @@ final class PanelFiller {
   private record Laid(Frame page, List<List<Vec2>> loops) {}
 
   private static Laid laid(List<Around> around, Frame page, Fills fills, Shelf shelf) {
-    List<double[]> sections = sections(around, page);
-    List<double[]> key = new ArrayList<>(sections);
+    List<List<double[]>> sections = around.stream().map(a -> sections(a, page)).toList();
+    List<double[]> key = new ArrayList<>();
+    for (List<double[]> ofOne : sections) {
+      key.addAll(ofOne);
+      key.add(new double[0]);
+    }
     key.add(new double[] {fills.deep(), fills.gap()});
     return new Laid(
         page,
@@ -186,15 +191,13 @@ final class PanelFiller {
    * The corners of the section of each cell, u and v on the page in turn, rounded and in rising
    * order: a panel and its mirrored twin have the same.
    */
-  private static List<double[]> sections(List<Around> around, Frame page) {
+  private static List<double[]> sections(Around part, Frame page) {
     List<double[]> sections = new ArrayList<>();
     Plane plane = new Plane(page.z(), page.z().dot(page.origin()));
-    for (Around a : around) {
-      for (Convex cell : a.placedCells()) {
-        List<Vec3> corners = Slice.points(cell, plane);
-        if (corners.size() >= 3) {
-          sections.add(flat(corners, page));
-        }
+    for (Convex cell : part.placedCells()) {
+      List<Vec3> corners = Slice.points(cell, plane);
+      if (corners.size() >= 3) {
+        sections.add(flat(corners, page));
       }
     }
     sections.sort(Arrays::compare);
@@ -210,12 +213,36 @@ final class PanelFiller {
         .toArray();
   }
 
-  private static Geometry ring(List<double[]> sections) {
-    return union(sections.stream().flatMap(s -> section(s).stream()).toList());
+  /** Part by part, for each is work enough for a thread. */
+  private static Geometry ring(List<List<double[]>> sections) {
+    return union(
+        sections.parallelStream()
+            .map(s -> s.stream().flatMap(c -> section(c).stream()).toList())
+            .filter(s -> !s.isEmpty())
+            .map(PanelFiller::union)
+            .toList());
   }
 
+  /**
+   * Shapes whose boxes keep apart are one valid shape already. Cells that follow each other along a
+   * part make two or three such layers, which are united in as many steps less one.
+   */
   static Geometry union(List<Geometry> sections) {
-    return OverlayNGRobust.union(sections);
+    List<List<Geometry>> layers = new ArrayList<>();
+    for (Geometry section : sections) {
+      Envelope box = section.getEnvelopeInternal();
+      layers.stream()
+          .filter(l -> l.stream().noneMatch(g -> g.getEnvelopeInternal().intersects(box)))
+          .findFirst()
+          .orElseGet(
+              () -> {
+                layers.add(new ArrayList<>());
+                return layers.get(layers.size() - 1);
+              })
+          .add(section);
+    }
+    GeometryFactory factory = new GeometryFactory();
+    return OverlayNGRobust.union(layers.stream().map(factory::buildGeometry).toList());
   }
 
   /**

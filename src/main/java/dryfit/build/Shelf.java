@@ -27,6 +27,7 @@ public final class Shelf {
   private final Kernel kernel;
   private final Row<List<Convex>> cells = new Row<>();
   private final Row<Solid> solids = new Row<>();
+  private final Row<Solid> mirrored = new Row<>();
   private final Row<List<List<Vec2>>> loops = new Row<>();
   private int builds;
 
@@ -46,6 +47,11 @@ public final class Shelf {
     return solids.kept(of, builds, make);
   }
 
+  /** The left of a pair, kept apart so that it knows its twin also where the two are alike. */
+  Solid mirrored(Content of, Supplier<Solid> make) {
+    return mirrored.kept(of, builds, make);
+  }
+
   boolean hasSolid(Content of) {
     return solids.has(of);
   }
@@ -63,6 +69,7 @@ public final class Shelf {
   void swept() {
     cells.drop(builds - STAYS);
     solids.drop(builds - STAYS);
+    mirrored.drop(builds - STAYS);
     loops.drop(builds - STAYS);
     builds++;
   }

@@ -7,11 +7,9 @@ import dryfit.document.Design;
 import dryfit.export.AnglesText;
 import dryfit.export.TextStyle;
 import dryfit.fit.FitReport;
-import dryfit.measure.Length;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 @Command(
     name = "angles",
@@ -31,12 +29,7 @@ final class AnglesCommand implements Callable<Integer> {
 
   @Mixin private ChairArguments chair;
 
-  @Option(
-      names = "--units",
-      paramLabel = "in|mm",
-      converter = Units.class,
-      description = "lengths in inches or millimetres; without it, as the document is written")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   AnglesCommand(Screen screen) {
     this.screen = screen;
@@ -55,7 +48,6 @@ final class AnglesCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    return new TextStyle(
-        units == null ? usual.unit() : units, usual.denominator(), false, screen.terminal());
+    return new TextStyle(units.or(usual.unit()), usual.denominator(), false, screen.terminal());
   }
 }

@@ -12,7 +12,6 @@ import dryfit.export.CutListJson;
 import dryfit.export.CutListText;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
-import dryfit.measure.Length;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
@@ -48,12 +47,7 @@ final class BoardsCommand implements Callable<Integer> {
 
   @ArgGroup private Form form;
 
-  @Option(
-      names = "--units",
-      paramLabel = "in|mm",
-      converter = Units.class,
-      description = "lengths in inches or millimetres; without it, as the document is written")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   @Option(
       names = "--to",
@@ -124,6 +118,6 @@ final class BoardsCommand implements Callable<Integer> {
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
     // Sixteenths: a blank is cut with a margin, and nobody saws to a sixty-fourth.
-    return new TextStyle(units == null ? usual.unit() : units, 16, false, screen.terminal());
+    return new TextStyle(units.or(usual.unit()), 16, false, screen.terminal());
   }
 }

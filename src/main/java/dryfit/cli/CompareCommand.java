@@ -20,8 +20,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 @Command(
     name = "compare",
@@ -38,6 +41,8 @@ import picocli.CommandLine.Parameters;
     })
 final class CompareCommand implements Callable<Integer> {
   private final Screen screen;
+
+  @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "FILE", description = "the chair document")
   private Path file;
@@ -75,6 +80,16 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Wanted> wanted = CompareChairs.wanted(file, chosen(), others);
+    for (Wanted again : CompareChairs.repeated(file, chosen(), others)) {
+      screen
+          .err()
+          .println(again.file() + ", " + again.variant() + ", is named twice; it is compared once");
+    }
+    if (wanted.size() < 2 && (!others.isEmpty() || !variants.isEmpty())) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "there is nothing to compare " + file + " with: name another file, or a --variant");
+    }
     ProgressBar bar = new ProgressBar(screen);
     bar.show(0, wanted.size());
     CompareChairs.Outcome outcome =

@@ -51,12 +51,7 @@ final class FitCommand implements Callable<Integer> {
           "every side of every joint and where it is least, walls, play, set-backs, grain")
   private boolean all;
 
-  @Option(
-      names = "--units",
-      paramLabel = "in|mm",
-      converter = Units.class,
-      description = "lengths in inches or millimetres; without it, as the document is written")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   @Option(
       names = "--fractions",
@@ -107,7 +102,7 @@ final class FitCommand implements Callable<Integer> {
    * Findings are sentences, so they are made in the unit of the report; JSON has the document's.
    */
   private Chair toldIn(Chair built) {
-    return units == null || json ? built : built.toldIn(Design.LengthUnit.of(units));
+    return json ? built : units.told(built);
   }
 
   private void refuseWrongOptions() {
@@ -119,7 +114,7 @@ final class FitCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    Length.Unit unit = units == null ? usual.unit() : units;
+    Length.Unit unit = units.or(usual.unit());
     return new TextStyle(unit, fractions, decimals, screen.terminal());
   }
 }

@@ -46,6 +46,13 @@ import picocli.CommandLine.Spec;
       "    --what 'shoulder gap' --at top --value '0.8 mm' --on 2026-03-09"
     })
 final class MeasureCommand implements Callable<Integer> {
+  private static final List<String> HANDS = List.of("left", "right");
+
+  private static final String EDGED = "shoulder gap";
+
+  private static final List<String> EDGES =
+      List.of("top", "bottom", "front", "back", "outside", "inside");
+
   private final Screen screen;
 
   @Spec private CommandSpec spec;
@@ -67,7 +74,7 @@ final class MeasureCommand implements Callable<Integer> {
       paramLabel = "SIZE",
       description =
           "of a part: length, width, thickness, shoulder to shoulder; of a joint: tenon thickness,"
-              + " mortise thickness, tenon length, mortise depth, lean along, lean across, proud,"
+              + " mortise thickness, tenon width, mortise length, tenon length, mortise depth, lean along, lean across, proud,"
               + " shoulder gap; of a frame: diagonal from the left, diagonal from the right")
   private String what;
 
@@ -127,29 +134,23 @@ final class MeasureCommand implements Callable<Integer> {
   }
 
   private List<Problem> added() {
-    if (value == null
-        || what == null
-        || on == null
-        || Stream.of(part, joint, frame).filter(Objects::nonNull).count() != 1) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "a measurement needs --part, --joint or --frame, --what, --value and --on, the day");
-    }
-    try {
-      LocalDate.parse(on);
-    } catch (DateTimeParseException e) {
-      throw new ParameterException(
-          spec.commandLine(), "--on is a day such as 2026-03-02, not '" + on + "'", e);
-    }
+    checkSubject();
     List<String> known =
         joint != null
             ? PlannedSizes.OF_A_JOINT
             : part != null ? PlannedSizes.OF_A_PART : PlannedSizes.OF_A_FRAME;
-    if (!known.contains(what)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--what is one of " + String.join(", ", known) + ", not '" + what + "'");
+    String sizes = String.join(", ", known);
+    if (what == null) {
+      throw wrong("--what is missing: which size was measured, one of " + sizes);
     }
+    if (!known.contains(what)) {
+      throw wrong("--what is one of " + sizes + ", not '" + what + "'");
+    }
+    if (value == null) {
+      throw wrong("--value is missing: what was found, with its unit, such as '17.6 mm'");
+    }
+    checkHandAndEdge();
+    checkDay();
     try {
       String subject = joint != null ? "joint" : part != null ? "part" : "frame";
       String of = joint != null ? joint : part != null ? part : frame;
@@ -158,5 +159,54 @@ final class MeasureCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), file + " cannot be written: " + e.getMessage(), e);
     }
+  }
+
+  private void checkSubject() {
+    long named = Stream.of(part, joint, frame).filter(Objects::nonNull).count();
+    if (named == 0) {
+      throw wrong("say what was measured: --part, --joint or --frame, with its name");
+    }
+    if (named > 1) {
+      throw wrong("a measurement is of one thing: --part, --joint or --frame, not two of them");
+    }
+  }
+
+  private void checkHandAndEdge() {
+    if (hand != null && joint == null) {
+      throw wrong(
+          "--hand says which of a pair of joints; a part's hand is in its name: --part '"
+              + Objects.requireNonNullElse(part, "side-rail")
+              + " left'");
+    }
+    if (hand != null && !HANDS.contains(hand)) {
+      throw wrong("--hand is " + String.join(" or ", HANDS) + ", not '" + hand + "'");
+    }
+    if (at != null && !what.equals(EDGED)) {
+      throw wrong("--at says where a shoulder gap is; " + what + " has no such place");
+    }
+    if (at != null && !EDGES.contains(at)) {
+      throw wrong(
+          "--at is one of "
+              + String.join(", ", EDGES)
+              + ", not '"
+              + at
+              + "'; without it the gap is in the middle of the shoulder");
+    }
+  }
+
+  private void checkDay() {
+    if (on == null) {
+      throw wrong("--on is missing: the day it was measured, such as 2026-03-02");
+    }
+    try {
+      LocalDate.parse(on);
+    } catch (DateTimeParseException e) {
+      throw new ParameterException(
+          spec.commandLine(), "--on is a day such as 2026-03-02, not '" + on + "'", e);
+    }
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
   }
 }

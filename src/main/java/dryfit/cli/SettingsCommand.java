@@ -11,7 +11,6 @@ import dryfit.export.SettingsCsv;
 import dryfit.export.SettingsJson;
 import dryfit.export.SettingsText;
 import dryfit.export.TextStyle;
-import dryfit.measure.Length;
 import dryfit.shop.setting.Settings;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -64,12 +63,7 @@ final class SettingsCommand implements Callable<Integer> {
       })
   private String part = "";
 
-  @Option(
-      names = "--units",
-      paramLabel = "in|mm",
-      converter = Units.class,
-      description = "lengths in inches or millimetres; without it, as the document is written")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   /** Not a text. */
   static final class Form {
@@ -118,7 +112,6 @@ final class SettingsCommand implements Callable<Integer> {
 
   private TextStyle style(Design design) {
     TextStyle usual = TextStyle.of(design.unit());
-    return new TextStyle(
-        units == null ? usual.unit() : units, usual.denominator(), false, screen.terminal());
+    return new TextStyle(units.or(usual.unit()), usual.denominator(), false, screen.terminal());
   }
 }

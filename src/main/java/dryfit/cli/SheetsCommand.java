@@ -6,10 +6,8 @@ import dryfit.app.MakeBook;
 import dryfit.app.OpenChair;
 import dryfit.app.WrittenFiles;
 import dryfit.build.Chair;
-import dryfit.document.Design;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
-import dryfit.measure.Length;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -37,12 +35,7 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Mixin private ChairArguments chair;
 
-  @Option(
-      names = "--units",
-      paramLabel = "in|mm",
-      converter = Units.class,
-      description = "lengths in inches or millimetres; without it, as the document is written")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   @Option(names = "--decimals", description = "inches as decimals, not as fractions")
   private boolean decimals;
@@ -83,11 +76,10 @@ final class SheetsCommand implements Callable<Integer> {
     ProgressBar bar = new ProgressBar(screen);
     // Built, fitted, ordered, drawn.
     bar.show(1, 4);
-    FitChair fit = FitChair.of(units == null ? built : built.toldIn(Design.LengthUnit.of(units)));
+    FitChair fit = FitChair.of(units.told(built));
     bar.show(2, 4);
     TextStyle usual = TextStyle.of(built.design().unit());
-    TextStyle style =
-        new TextStyle(units == null ? usual.unit() : units, usual.denominator(), decimals, false);
+    TextStyle style = new TextStyle(units.or(usual.unit()), usual.denominator(), decimals, false);
     MakeBook maker = new MakeBook(style, paper != null ? paper : Papers.usual(built.design()));
     MakeBook.Format form = form();
     Path path =

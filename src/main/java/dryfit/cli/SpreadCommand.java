@@ -33,13 +33,7 @@ final class SpreadCommand implements Callable<Integer> {
   @Option(names = "--all", description = "every figure")
   private boolean all;
 
-  @Option(
-      names = "--units",
-      paramLabel = "UNIT",
-      converter = Units.class,
-      completionCandidates = Units.class,
-      description = "unit of all lengths: ${COMPLETION-CANDIDATES}; without it, the document's own")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   @Option(names = "--json", description = "all of it for other programs, always in millimetres")
   private boolean json;
@@ -59,7 +53,7 @@ final class SpreadCommand implements Callable<Integer> {
       screen.print(SpreadJson.bytes(spreads));
     } else {
       TextStyle usual = TextStyle.of(spreads.chair().design().unit());
-      Length.Unit unit = units == null ? usual.unit() : units;
+      Length.Unit unit = units.or(usual.unit());
       TextStyle style = new TextStyle(unit, usual.denominator(), true, screen.terminal());
       screen.out().print(SpreadText.of(spreads, style, all));
     }

@@ -88,7 +88,7 @@ final class SweepCommand implements Callable<Integer> {
       TextStyle style = new TextStyle(usual.unit(), usual.denominator(), true, screen.terminal());
       screen.out().print(SweepOut.text(sweep, style));
     }
-    int exit = sweep.ranges().isEmpty() ? Exit.DOES_NOT_FIT.code() : Exit.FITS.code();
+    int exit = sweep.allowed().isEmpty() ? Exit.DOES_NOT_FIT.code() : Exit.FITS.code();
     return page == null ? exit : written(SweepOut.page(sweep, accepted.name(), usual), exit);
   }
 

@@ -126,13 +126,7 @@ final class TemplatesCommand implements Callable<Integer> {
       description = "diameter of the cutter in the guide bush")
   private String cutter;
 
-  @Option(
-      names = "--units",
-      paramLabel = "UNIT",
-      converter = Units.class,
-      completionCandidates = Units.class,
-      description = "${COMPLETION-CANDIDATES}; without it, the unit of the document")
-  private Length.Unit units;
+  @Mixin private UnitOption units = new UnitOption();
 
   TemplatesCommand(Screen screen) {
     this.screen = screen;
@@ -147,7 +141,7 @@ final class TemplatesCommand implements Callable<Integer> {
     Chair built = ((OpenChair.Ready) opened).chair();
     Design design = built.design();
     Path folder = to != null ? to : FileNames.folder(design).resolve("templates");
-    Length.Unit unit = units == null ? TextStyle.of(design.unit()).unit() : units;
+    Length.Unit unit = units.or(TextStyle.of(design.unit()).unit());
     TextStyle style = new TextStyle(unit, DrawTemplates.FRACTIONS, false, false);
     Optional<Paper> sheet = paper == null ? Optional.of(Papers.usual(design)) : paper.of();
     DrawTemplates draw = new DrawTemplates(folder, wanted(design), style, sheet, format);

@@ -202,12 +202,19 @@ public record Design(
    * How far off either way what the maker cuts may be. Common practice, no source.
    *
    * @param length of every length, mm
-   * @param angle of every angle, radians
+   * @param angle of every shoulder and of every mortise that is chopped or milled, radians
+   * @param bored of every hole that is bored for a round tenon, radians
    * @param fit of the size of a tenon or a mortise, thickness and width, mm
    */
-  public record Accuracy(double length, double angle, double fit) {
-    /** A sixty-fourth of an inch, a quarter of a degree, and a tenth of a millimetre. */
-    public static final Accuracy USUAL = new Accuracy(25.4 / 64, Math.toRadians(0.25), 0.1);
+  public record Accuracy(double length, double angle, double bored, double fit) {
+    /**
+     * A sixty-fourth of an inch, a tenth of a degree, half a degree, and a tenth of a millimetre. A
+     * shoulder is pared to a knifed line; one that strays by the width of that line, a tenth of a
+     * millimetre, over the width of a rail, some 60 mm, is out by a tenth of a degree. A hole has
+     * no such line: it is bored past a bevel, which an eye follows to about half a degree.
+     */
+    public static final Accuracy USUAL =
+        new Accuracy(25.4 / 64, Math.toRadians(0.1), Math.toRadians(0.5), 0.1);
   }
 
   /** A jig the maker wants. */

@@ -145,11 +145,15 @@ final class DesignReader {
       return Design.Accuracy.USUAL;
     }
     Fields fields =
-        new Fields(problems, node.get(), List.of("length", "angle", "fit"), "an accuracy");
+        new Fields(problems, node.get(), List.of("length", "angle", "bored", "fit"), "an accuracy");
     Design.Accuracy usual = Design.Accuracy.USUAL;
+    double angle = accuracy(fields, "angle", Quantity.Kind.ANGLE, usual.angle(), context);
+    // Who says one angle means it for all of them.
+    double bored = fields.node("angle").isPresent() ? angle : usual.bored();
     return new Design.Accuracy(
         accuracy(fields, "length", Quantity.Kind.LENGTH, usual.length(), context),
-        accuracy(fields, "angle", Quantity.Kind.ANGLE, usual.angle(), context),
+        angle,
+        accuracy(fields, "bored", Quantity.Kind.ANGLE, bored, context),
         accuracy(fields, "fit", Quantity.Kind.LENGTH, usual.fit(), context));
   }
 

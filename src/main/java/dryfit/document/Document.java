@@ -2,6 +2,7 @@ package dryfit.document;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A chair document that was read and found sound in every variant. Immutable. */
@@ -112,6 +113,21 @@ public final class Document {
   /** Whether something stands at a pointer. */
   public boolean has(String pointer) {
     return find(pointer) != null;
+  }
+
+  /**
+   * What is written at a pointer, as its author reads it: a text without its quotation marks, any
+   * other value with every letter.
+   *
+   * @return empty if nothing stands there
+   */
+  public Optional<String> written(String pointer) {
+    return Optional.ofNullable(find(pointer))
+        .map(
+            node ->
+                node instanceof Json.Text words
+                    ? words.value()
+                    : text.substring(node.at().start(), node.at().end()));
   }
 
   Json.Obj root() {

@@ -46,6 +46,10 @@ public final class AssemblyJson {
     order.steps().forEach(s -> steps.add(step(chair, s)));
     ArrayNode stuck = root.putArray("stuck");
     order.stuck().forEach(s -> stuck.add(stuck(chair, s)));
+    ArrayNode asOne = root.putArray("asOne");
+    order.asOne().forEach(g -> asOne.add(labels(chair, g)));
+    ArrayNode openings = root.putArray("openings");
+    order.openings().forEach(names -> openings.add(texts(names)));
     ArrayNode marks = root.putArray("marks");
     order.marks().forEach(m -> marks.add(mark(chair, m)));
     return JsonOut.bytes(root);
@@ -62,6 +66,7 @@ public final class AssemblyJson {
       way.put("swapped", w.swapped());
       wrong.add(way);
     }
+    out.set("elsewhere", labels(chair, mark.elsewhere()));
     return out;
   }
 
@@ -72,6 +77,14 @@ public final class AssemblyJson {
     ArrayNode moves = out.putArray("moves");
     step.moves().forEach(m -> moves.add(move(chair, m)));
     out.set("closes", joints(step.closes()));
+    ArrayNode asides = out.putArray("aside");
+    for (Step.Aside a : step.aside()) {
+      ObjectNode one = NODES.objectNode();
+      one.put("joint", a.joint().label());
+      one.set("off", degrees(a.off()));
+      one.set("aside", number(a.aside()));
+      asides.add(one);
+    }
     out.set("held", labels(chair, step.held()));
     return out;
   }
@@ -82,6 +95,14 @@ public final class AssemblyJson {
     out.set("push", place(move.push()));
     out.set("share", number(move.share()));
     move.tip().ifPresentOrElse(t -> out.set("tip", tip(t)), () -> out.putNull("tip"));
+    move.last().ifPresentOrElse(l -> out.set("last", last(l)), () -> out.putNull("last"));
+    return out;
+  }
+
+  private static JsonNode last(Step.Leg leg) {
+    ObjectNode out = NODES.objectNode();
+    out.set("push", place(leg.push()));
+    out.set("far", number(leg.far()));
     return out;
   }
 

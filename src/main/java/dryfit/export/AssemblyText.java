@@ -10,6 +10,7 @@ import dryfit.fit.order.Stuck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The order of assembly as text for a terminal of eighty columns; the answer is the last line. */
 public final class AssemblyText {
@@ -17,6 +18,10 @@ public final class AssemblyText {
       "Caution: this is found on rigid solids of the sizes as drawn. Rehearse every step dry, with"
           + " the clamps you will use, before there is glue on it, and mind how long your glue"
           + " stays open. Clamps can slip and crush: keep hands clear and follow the makers' manuals.";
+
+  private static final String GLUE =
+      "Glue goes on the joints that a step closes. What an earlier step made moves as one piece: no"
+          + " joint that is closed has to open or shift again.";
 
   /** A share that prints as less than 1.00. */
   private static final double ALIKE = 0.995;
@@ -65,14 +70,15 @@ public final class AssemblyText {
 
   /** Which parts also go in wrong, and the mark that prevents it. */
   public static List<String> marks(Assembling order, TextStyle style) {
-    AssemblyWords words = new AssemblyWords(order, style);
-    return order.marks().stream().map(words::mark).toList();
+    return new AssemblyWords(order, style).marks();
   }
 
   /** Why parts do not go together; nothing if they all do. */
   public static List<String> stuck(Assembling order, TextStyle style) {
     AssemblyWords words = new AssemblyWords(order, style);
-    return order.stuck().stream().flatMap(s -> words.why(s).stream()).toList();
+    return Stream.concat(
+            order.stuck().stream().flatMap(s -> words.why(s).stream()), words.openings().stream())
+        .toList();
   }
 
   private void line(String text) {
@@ -101,6 +107,13 @@ public final class AssemblyText {
     if (!order.steps().isEmpty()) {
       line("");
       line(style.bold(order.possible() ? "ORDER" : "ORDER OF THE REST, ONCE THAT IS FREE"));
+      wrapped("", "", GLUE);
+    }
+    if (!order.steps().isEmpty() && order.asOne().size() == 1) {
+      wrapped(
+          "",
+          "",
+          "What is locked counts as one piece: " + words.labels(order.asOne().get(0)) + ".");
     }
     for (int i = 0; i < order.steps().size(); i++) {
       Step step = order.steps().get(i);
@@ -115,10 +128,21 @@ public final class AssemblyText {
         List<String> joints = step.closes().stream().map(Joint::label).toList();
         wrapped(INDENT + "closes ", INDENT + "  ", String.join("; ", joints));
       }
+      for (Step.Aside aside : step.aside()) {
+        wrapped(INDENT, INDENT + "  ", gives(aside));
+      }
       if (!step.held().isEmpty()) {
         wrapped(INDENT, INDENT + "  ", held(step));
       }
     }
+  }
+
+  private String gives(Step.Aside aside) {
+    return aside.joint().label()
+        + ": goes in "
+        + AssemblyWords.degrees(aside.off())
+        + " off its own way; its clearance has to give "
+        + style.length(aside.aside());
   }
 
   private String held(Step step) {
@@ -143,6 +167,22 @@ public final class AssemblyText {
       String angle = AssemblyWords.degrees(move.tip().get().angle());
       return "Tip " + what + " by " + angle + ", push it " + push + ", then turn it home.";
     }
+    if (move.last().isPresent()) {
+      Step.Leg last = move.last().get();
+      return "Push "
+          + what
+          + " "
+          + words.direction(move.push())
+          + ", held "
+          + style.length(last.far())
+          + " off its place, then "
+          + words.direction(last.push())
+          + " "
+          + words.joining(step)
+          + " "
+          + onto
+          + ".";
+    }
     return (step.closes().isEmpty() ? "Put " : "Push ") + what + " " + push + ".";
   }
 
@@ -164,13 +204,16 @@ public final class AssemblyText {
         wrapped(INDENT + "- ", INDENT + "  ", more);
       }
     }
+    for (String tried : words.openings()) {
+      wrapped("  -  ", INDENT, tried);
+    }
   }
 
   private void marks() {
     if (!order.marks().isEmpty()) {
       line("");
       line(style.bold("MARK THESE"));
-      order.marks().forEach(m -> wrapped("  -  ", INDENT, words.mark(m)));
+      words.marks().forEach(m -> wrapped("  -  ", INDENT, m));
     }
   }
 

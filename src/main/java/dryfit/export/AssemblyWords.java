@@ -16,7 +16,12 @@ import dryfit.geometry.Vec3;
 import dryfit.measure.Angle;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /** What a maker calls groups of parts and the ways they are pushed. */
 final class AssemblyWords {
@@ -67,6 +72,11 @@ final class AssemblyWords {
     for (int k = 0; k < before; k++) {
       made = made(order.steps().get(k)).equals(set) ? k + 1 : made;
     }
+    boolean locked =
+        order.asOne().stream().anyMatch(g -> parts.size() == g.size() && parts.containsAll(g));
+    if (locked && made == 0) {
+      return order.asOne().size() == 1 ? "what is locked" : "the locked piece of " + labels(parts);
+    }
     String from = made == 0 ? "" : " (step " + made + ")";
     String other = made == 0 || parts.size() == 2 ? labels(parts) : "what step " + made + " made";
     return groups.frame(set).map(name -> "the " + name + from).orElse(other);
@@ -112,23 +122,90 @@ final class AssemblyWords {
     return Angle.degrees(radians);
   }
 
-  /** In which wrong ways a part goes in, and what mark prevents it. */
-  String mark(Mark mark) {
-    Part part = chair.parts().get(mark.part());
-    List<String> ways = mark.wrong().stream().map(AssemblyWords::wrong).toList();
+  /** Which parts go in wrong, in which ways, and what mark prevents it. */
+  List<String> marks() {
+    List<String> lines = new ArrayList<>();
+    Set<Integer> told = new HashSet<>();
+    for (Mark mark : order.marks()) {
+      if (!mark.wrong().isEmpty() && !told.contains(mark.part())) {
+        List<Mark> alike = order.marks().stream().filter(m -> alike(mark, m)).toList();
+        alike.forEach(m -> told.add(m.part()));
+        lines.add(mark(alike));
+      }
+    }
+    lines.addAll(elsewhere());
+    return lines;
+  }
+
+  /** Whether two marks are those of both hands and can be told in one line. */
+  private boolean alike(Mark one, Mark other) {
+    return chair.parts().get(one.part()).name().equals(chair.parts().get(other.part()).name())
+        && one.wrong().equals(other.wrong())
+        && turns(one).equals(turns(other));
+  }
+
+  private String mark(List<Mark> alike) {
+    Mark first = alike.get(0);
+    List<String> ways = first.wrong().stream().map(AssemblyWords::wrong).toList();
     List<String> marks = new ArrayList<>();
-    if (mark.wrong().stream().anyMatch(Wrong::swapped)) {
+    if (first.wrong().stream().anyMatch(Wrong::swapped)) {
+      Part part = chair.parts().get(first.part());
       boolean seated = chair.design().labels() == Design.Labels.AS_SEATED;
       boolean right = (part.hand() == Hand.RIGHT) != seated;
-      marks.add("mark it " + (right ? "right" : "left"));
+      marks.add(alike.size() > 1 ? "mark right and left" : "mark it " + (right ? "right" : "left"));
     }
+    marks.addAll(turns(first));
+    return labels(alike.stream().map(Mark::part).toList())
+        + (alike.size() > 1 ? " also go in " : " also goes in ")
+        + String.join(", or ", ways)
+        + ": "
+        + and(marks);
+  }
+
+  /** The marks against the wrong end and the wrong side. */
+  private List<String> turns(Mark mark) {
+    Part part = chair.parts().get(mark.part());
+    List<String> marks = new ArrayList<>();
     if (mark.wrong().stream().anyMatch(Wrong::endForEnd)) {
       marks.add("mark the end that goes " + main(part.frame().x()));
     }
     if (mark.wrong().stream().anyMatch(w -> w.quarters() > 0)) {
       marks.add("mark the side that looks " + main(part.frame().y()));
     }
-    return part.label() + " also goes in " + String.join(", or ", ways) + ": " + and(marks);
+    return marks;
+  }
+
+  /** Parts of several names that go into one another's places, a line for each set of them. */
+  private List<String> elsewhere() {
+    List<BitSet> sets = new ArrayList<>();
+    for (Mark mark : order.marks()) {
+      if (!mark.elsewhere().isEmpty()) {
+        BitSet one = new BitSet();
+        one.set(mark.part());
+        mark.elsewhere().forEach(one::set);
+        sets.stream().filter(s -> s.intersects(one)).forEach(one::or);
+        sets.removeIf(s -> s.intersects(one));
+        sets.add(one);
+      }
+    }
+    return sets.stream().map(this::elsewhere).toList();
+  }
+
+  private String elsewhere(BitSet set) {
+    Set<Integer> going = new TreeSet<>();
+    Set<Integer> into = new TreeSet<>();
+    for (Mark mark : order.marks()) {
+      if (set.get(mark.part()) && !mark.elsewhere().isEmpty()) {
+        going.add(mark.part());
+        into.addAll(mark.elsewhere());
+      }
+    }
+    String places =
+        going.equals(into) ? "one another's places" : "the place of " + labels(List.copyOf(into));
+    return labels(List.copyOf(going))
+        + (going.size() == 1 ? " also goes into " : " also go into ")
+        + places
+        + ", though they are not alike: write its name on each";
   }
 
   private static String wrong(Wrong wrong) {
@@ -140,7 +217,7 @@ final class AssemblyWords {
         };
     String end = wrong.endForEnd() ? "end for end" : "";
     String both = end.isEmpty() || turn.isEmpty() ? end + turn : end + " and " + turn;
-    String place = wrong.swapped() ? "in its twin's place" : "";
+    String place = wrong.swapped() ? "on the other side" : "";
     return both.isEmpty() || place.isEmpty() ? both + place : both + " " + place;
   }
 
@@ -166,6 +243,15 @@ final class AssemblyWords {
       stuck.collide().forEach(pair -> lines.add(labels(pair)));
       return lines;
     }
+    Optional<Integer> first = mirrored(stuck);
+    if (first.isPresent()) {
+      lines.add(
+          stuckGroups(stuck)
+              + " lock one another in the same way as group "
+              + (first.get() + 1)
+              + ", the other hand; what frees that one frees this one, mirrored.");
+      return lines;
+    }
     List<String> joints = stuck.joints().stream().map(Joint::label).toList();
     lines.add(
         stuckGroups(stuck)
@@ -189,6 +275,46 @@ final class AssemblyWords {
     }
     rest.forEach(i -> names.add(chair.parts().get(i).label()));
     return and(names);
+  }
+
+  /** The group told before of which this one is the other hand. */
+  private Optional<Integer> mirrored(Stuck stuck) {
+    int own = order.stuck().indexOf(stuck);
+    List<String> twins = stuck.joints().stream().map(AssemblyWords::otherHand).sorted().toList();
+    return IntStream.range(0, own)
+        .filter(n -> !twins.isEmpty() && twins.equals(jointHands(order.stuck().get(n))))
+        .boxed()
+        .findFirst();
+  }
+
+  private static List<String> jointHands(Stuck stuck) {
+    return stuck.joints().stream().map(j -> j.name() + " " + j.hand()).sorted().toList();
+  }
+
+  private static String otherHand(Joint joint) {
+    return joint.name() + " " + joint.hand().other();
+  }
+
+  /** Which of the changes, made alone or together, open the whole chair. */
+  List<String> openings() {
+    if (order.possible() || order.stuck().stream().anyMatch(s -> s.remedies().isEmpty())) {
+      return List.of();
+    }
+    if (order.openings().isEmpty()) {
+      return List.of(
+          "Tried on the solids: none of these changes opens the whole chair, neither alone nor one"
+              + " for each group together.");
+    }
+    return order.openings().stream()
+        .map(names -> names.stream().map(n -> "\"" + n + "\"").toList())
+        .map(
+            names ->
+                "Tried on the solids: with "
+                    + and(names)
+                    + " leaning so, "
+                    + (names.size() > 1 ? "together, " : "")
+                    + "both hands alike, the whole chair goes together.")
+        .toList();
   }
 
   private String remedy(Remedy r) {

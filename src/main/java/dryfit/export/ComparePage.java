@@ -9,6 +9,8 @@ import dryfit.fit.compare.Comparison.Row;
 import dryfit.fit.compare.Comparison.Side;
 import dryfit.fit.compare.Datum;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 
@@ -38,17 +40,8 @@ public final class ComparePage {
 
   private void write() {
     List<Side> sides = comparison.sides();
-    line("<!DOCTYPE html>");
-    line("<html lang=\"en\"><head><meta charset=\"utf-8\">");
-    line("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
-    line("<title>" + escaped(title()) + "</title>");
-    line(
-        "<style>body{font:16px/1.45 Georgia,serif;margin:2em auto;max-width:70em;padding:0 1em}"
-            + "table{border-collapse:collapse;margin:1em 0}th,td{padding:.15em .8em;"
-            + "border-bottom:1px solid #ccc;text-align:right}th:first-child,td:first-child"
-            + "{text-align:left}figure{display:inline-block;margin:.4em;width:30%}"
-            + "img{width:100%;height:auto}.no{color:#a11}</style></head><body>");
-    line("<h1>" + escaped(title()) + "</h1><ul>");
+    out.append(PlainPage.head(title()));
+    line("<ul>");
     for (int i = 0; i < sides.size(); i++) {
       boolean fits = sides.get(i).report().fits();
       String answer = fits ? "fits" : "<strong class=\"no\">does not fit</strong>";
@@ -60,10 +53,7 @@ public final class ComparePage {
       table(group);
     }
     findings();
-    line(
-        "<p>A solid that fits says nothing about strength or about the wood in your hand. Use"
-            + " guards and sharp tools, and follow your machines' manuals and local codes.</p>");
-    line("</body></html>");
+    out.append(PlainPage.foot());
   }
 
   private void line(String text) {
@@ -83,17 +73,24 @@ public final class ComparePage {
     Overlay overlay =
         new Overlay(sides.stream().map(s -> Figure.of(s.report().chair(), List.of())).toList());
     for (View view : VIEWS) {
-      line("<h2>" + view.word() + "</h2><div>");
+      line("<h2>" + view.word() + "</h2><div class=\"grid\">");
+      List<byte[]> alone = new ArrayList<>();
       for (int i = 0; i < sides.size(); i++) {
-        figure(overlay.alone(i, view, PIXELS), CompareText.letter(i) + ": " + name(i));
+        alone.add(overlay.alone(i, view, PIXELS));
+        figure(alone.get(i), CompareText.letter(i) + ": " + name(i));
       }
+      StringBuilder same = new StringBuilder();
       for (int i = 1; i < sides.size(); i++) {
         String letter = CompareText.letter(i);
-        figure(
-            overlay.over(i, view, PIXELS),
-            "A and " + letter + " laid over each other, A in blue, " + letter + " in orange");
+        if (Arrays.equals(alone.get(0), alone.get(i))) {
+          same.append(letter + " looks like A from here. ");
+        } else {
+          figure(
+              overlay.over(i, view, PIXELS),
+              "A and " + letter + " laid over each other, A in blue, " + letter + " in orange");
+        }
       }
-      line("</div>");
+      line("</div>" + (same.length() == 0 ? "" : "<p>" + same.toString().strip() + "</p>"));
     }
   }
 
@@ -113,7 +110,10 @@ public final class ComparePage {
     if (rows.isEmpty()) {
       return;
     }
-    line("<h2>" + group.word() + "</h2><table><thead><tr><th scope=\"col\"></th>");
+    line(
+        "<h2>"
+            + group.word()
+            + "</h2><div class=\"wide\"><table><thead><tr><th scope=\"col\"></th>");
     for (int i = 0; i < comparison.sides().size(); i++) {
       line("<th scope=\"col\">" + CompareText.letter(i) + "</th>");
     }
@@ -132,7 +132,7 @@ public final class ComparePage {
                       .append("</td>"));
       line("<tr><td>" + escaped(subject + between + what) + "</td>" + cells + "</tr>");
     }
-    line("</tbody></table>");
+    line("</tbody></table></div>");
   }
 
   private void findings() {

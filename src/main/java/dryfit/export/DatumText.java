@@ -21,12 +21,18 @@ public final class DatumText {
       case GAP -> style.gap(value);
       case ANGLE -> Angle.degrees(value);
       case MASS -> number("%.2f", value) + " kg";
-      case VOLUME ->
-          style.inches()
-              ? number("%.2f", value / BOARD_FOOT) + " bd ft"
-              : number("%.2f", value / LITRE) + " dm³";
+      case VOLUME -> number("%.2f", volume(value, style)) + " " + volumeUnit(style);
       case NUMBER -> number("%.3f", value);
     };
+  }
+
+  /** Cubic millimetres in what wood is bought by. */
+  static double volume(double value, TextStyle style) {
+    return value / (style.inches() ? BOARD_FOOT : LITRE);
+  }
+
+  static String volumeUnit(TextStyle style) {
+    return style.inches() ? "bd ft" : "dm³";
   }
 
   /** A dash where there is none. */

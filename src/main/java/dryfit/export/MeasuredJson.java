@@ -11,6 +11,7 @@ import dryfit.fit.loop.Afterwards;
 import dryfit.fit.loop.Cause;
 import dryfit.fit.loop.HeldOpen;
 import dryfit.fit.loop.HeldOpen.Suspect;
+import dryfit.fit.loop.LeftOut;
 import dryfit.fit.loop.Remade;
 import dryfit.fit.loop.Remade.Because;
 import java.util.List;
@@ -65,6 +66,17 @@ public final class MeasuredJson {
       out.set("expected", number(s.expected()));
       out.set("measured", number(s.measured()));
       out.set("racked", number(s.racked()));
+      out.set("bothLonger", number(s.larger()));
+      out.set("wider", s.larger().isPresent() ? number(s.across()) : NODES.nullNode());
+      out.set(
+          s.frame().equals("seat") ? "deeper" : "taller",
+          s.larger().isPresent() ? number(s.along()) : NODES.nullNode());
+    }
+    ArrayNode leftOut = root.putArray("leftOut");
+    for (LeftOut l : remade.leftOut()) {
+      ObjectNode out = leftOut.addObject();
+      out.put("what", l.what());
+      out.set("by", number(l.by()));
     }
     return JsonOut.bytes(root);
   }
@@ -93,10 +105,12 @@ public final class MeasuredJson {
     ObjectNode out = NODES.objectNode();
     out.put("joint", h.joint());
     out.put("at", h.at());
+    out.put("touching", h.touching());
     out.set("gap", number(h.gap()));
     out.set("round", texts(h.round()));
     out.set("measured", number(h.measured()));
     out.set("unexplained", number(h.unexplained()));
+    out.set("notLookedAt", texts(h.leftOut()));
     ArrayNode suspects = out.putArray("suspects");
     for (Suspect s : h.suspects()) {
       Cause c = s.cause();

@@ -6,6 +6,7 @@ import dryfit.fit.loop.Afterwards;
 import dryfit.fit.loop.Cause;
 import dryfit.fit.loop.HeldOpen;
 import dryfit.fit.loop.HeldOpen.Suspect;
+import dryfit.fit.loop.LeftOut;
 import dryfit.fit.loop.Remade;
 import dryfit.fit.loop.Remade.Because;
 import dryfit.fit.loop.Remade.Change;
@@ -20,6 +21,9 @@ import java.util.stream.Collectors;
 public final class MeasuredText {
   /** More suspects than this nobody goes and measures; JSON has them all. */
   private static final int SUSPECTS = 8;
+
+  /** Diagonals that are both off by no more are as good as a rule shows, mm. */
+  private static final double LARGER = 0.5;
 
   private final TextStyle style;
   private final StringBuilder out = new StringBuilder();
@@ -88,6 +92,19 @@ public final class MeasuredText {
             + style.gap(held.measured())
             + " of it; left to explain: "
             + style.gap(held.unexplained()));
+    if (!held.touching().isEmpty()) {
+      line(
+          "  ",
+          "    ",
+          "the shoulder is taken to touch at the "
+              + held.touching()
+              + ", where nothing was measured: then it is turned, and lengths have no part in it");
+    }
+    if (held.isExplained()) {
+      held.suspects().stream().filter(Suspect::measured).forEach(this::suspect);
+      line("  ", "    ", "that explains it: nothing else need be looked for");
+      return;
+    }
     List<Suspect> first = held.suspects().stream().limit(SUSPECTS).toList();
     List<Suspect> rest = held.suspects().stream().skip(SUSPECTS).toList();
     first.forEach(this::suspect);
@@ -96,6 +113,13 @@ public final class MeasuredText {
     long more = rest.stream().filter(s -> !s.measured()).count();
     if (more > 0) {
       line("  ", "    ", "and " + more + " more that could make less, all in --json");
+    }
+    leftOut(held);
+  }
+
+  private void leftOut(HeldOpen held) {
+    if (!held.leftOut().isEmpty()) {
+      line("  ", "    ", "not looked at: " + String.join("; ", held.leftOut()));
     }
   }
 
@@ -146,22 +170,29 @@ public final class MeasuredText {
       head("SQUARE");
       remade.frames().forEach(this::square);
     }
+    if (!remade.leftOut().isEmpty()) {
+      head("LEFT OUT, fit it to what is made");
+      remade.leftOut().forEach(this::leftOut);
+    }
+  }
+
+  private void leftOut(LeftOut l) {
+    String by = style.gap(l.by());
+    line("  ", "    ", l.what() + ": the parts around it stand up to " + by + " off the plan");
   }
 
   private void change(Change c) {
-    String by =
-        (c.by() < 0 ? "−" : "+")
-            + (c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by())));
+    String size = c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by()));
     String text =
         c.planned().isPresent()
             ? style.length(c.planned().getAsDouble() + c.by())
-                + " instead of "
+                + ", "
+                + size
+                + (c.by() < 0 ? " shorter" : " longer")
+                + " than the planned "
                 + style.length(c.planned().getAsDouble())
-                + " ("
-                + by
-                + ")"
             : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ")
-                + (c.angle() ? Angle.degrees(Math.abs(c.by())) : style.gap(Math.abs(c.by())));
+                + size;
     line("  ", "    ", c.part() + ": " + c.what() + " " + text + because(c.because()));
   }
 
@@ -228,7 +259,34 @@ public final class MeasuredText {
                       + side
                       + " together until it has gone in by "
                       + style.gap(Math.abs(racked) / 2)));
+      larger(s);
     }
+  }
+
+  /** Pulling makes one diagonal shorter by what the other gains; both together is another size. */
+  private void larger(Square s) {
+    double by = s.larger().orElse(0);
+    if (Math.abs(by) <= LARGER) {
+      return;
+    }
+    boolean more = by > 0;
+    String second =
+        s.frame().equals("seat") ? more ? "deeper" : "shallower" : more ? "taller" : "lower";
+    line(
+        "    ",
+        "    ",
+        "both diagonals are "
+            + style.gap(Math.abs(by))
+            + (more ? " longer" : " shorter")
+            + " than the made parts make them, and no pulling changes that: the frame is "
+            + style.gap(Math.abs(s.across()))
+            + (more ? " wider" : " narrower")
+            + ", or "
+            + style.gap(Math.abs(s.along()))
+            + " "
+            + second
+            + ", or some of both; measure its rails from shoulder to shoulder, and its shoulders"
+            + " for gaps");
   }
 
   private String longer(double by) {

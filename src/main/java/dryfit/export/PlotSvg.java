@@ -11,7 +11,7 @@ final class PlotSvg {
   private static final double WIDTH = 640;
   private static final double HEIGHT = 300;
   private static final double LEFT = 90;
-  private static final double RIGHT = 20;
+  private static final double RIGHT = 30;
   private static final double TOP = 34;
   private static final double BOTTOM = 44;
 
@@ -26,9 +26,18 @@ final class PlotSvg {
   /**
    * The drawing, an {@code svg} element.
    *
+   * @param title for those who hear the page read; it is not drawn
    * @param points at least one, from left to right
+   * @param good where the chair fits
+   * @param beyond where the document does not let it be
    */
-  static String of(String title, String xName, String yName, List<At> points, List<Band> good) {
+  static String of(
+      String title,
+      String xName,
+      String yName,
+      List<At> points,
+      List<Band> good,
+      List<Band> beyond) {
     double lowX = points.get(0).x();
     double highX = points.get(points.size() - 1).x();
     double lowY = points.stream().mapToDouble(At::y).min().orElseThrow();
@@ -40,18 +49,10 @@ final class PlotSvg {
     out.append(
         format(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\""
-                + " viewBox=\"0 0 %.0f %.0f\" font-family=\"serif\" font-size=\"13\">\n",
+                + " viewBox=\"0 0 %.0f %.0f\" font-family=\"serif\" font-size=\"15\">\n",
             ComparePage.escaped(title), WIDTH, HEIGHT));
-    for (Band b : good) {
-      out.append(
-          format(
-              "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" fill=\"#e3efe0\"/>\n",
-              x.at(b.from()),
-              TOP,
-              Math.max(1, x.at(b.to()) - x.at(b.from())),
-              HEIGHT - TOP - BOTTOM));
-    }
-    out.append(text(WIDTH / 2, TOP - 14, "middle", title));
+    beyond.forEach(b -> out.append(band("beyond", "#e6e2da", x, b)));
+    good.forEach(b -> out.append(band("good", "#e3efe0", x, b)));
     axis(out, x, y, lowX, highX, lowY, highY);
     out.append(text(WIDTH / 2, HEIGHT - 8, "middle", xName));
     out.append(text(LEFT - 8, TOP - 2, "end", yName));
@@ -61,27 +62,43 @@ final class PlotSvg {
     }
     out.append(
         format(
-            "<polyline points=\"%s\" fill=\"none\" stroke=\"#1f4e79\" stroke-width=\"2\"/>\n",
+            "<polyline points=\"%s\" class=\"line\" fill=\"none\" stroke=\"#1f4e79\" stroke-width=\"2\"/>\n",
             line.toString().strip()));
     for (At p : points) {
       out.append(
           format(
-              "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"3\" fill=\"#1f4e79\"/>\n",
+              "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"3\" class=\"at\" fill=\"#1f4e79\"/>\n",
               x.at(p.x()), y.at(p.y())));
     }
     return out.append("</svg>\n").toString();
+  }
+
+  private static String band(String kind, String fill, Scale x, Band b) {
+    return format(
+        "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" class=\"%s\" fill=\"%s\"/>\n",
+        x.at(b.from()),
+        TOP,
+        Math.max(1, x.at(b.to()) - x.at(b.from())),
+        HEIGHT - TOP - BOTTOM,
+        kind,
+        fill);
   }
 
   private static void axis(
       StringBuilder out, Scale x, Scale y, double lowX, double highX, double lowY, double highY) {
     out.append(
         format(
-            "<path d=\"M%.2f %.2fV%.2fH%.2f\" fill=\"none\" stroke=\"#444\"/>\n",
+            "<path d=\"M%.2f %.2fV%.2fH%.2f\" class=\"axis\" fill=\"none\" stroke=\"#444\"/>\n",
             LEFT, TOP, HEIGHT - BOTTOM, WIDTH - RIGHT));
     for (double at : lowX < highX ? new double[] {lowX, (lowX + highX) / 2, highX} : one(lowX)) {
       out.append(text(x.at(at), HEIGHT - BOTTOM + 16, "middle", format("%.2f", at)));
     }
-    for (double at : lowY < highY ? new double[] {lowY, highY} : one(lowY)) {
+    double middle = (lowY + highY) / 2;
+    for (double at : lowY < highY ? new double[] {lowY, middle, highY} : one(lowY)) {
+      out.append(
+          format(
+              "<path d=\"M%.2f %.2fH%.2f\" class=\"grid-line\" stroke=\"#ccc\"/>\n",
+              LEFT, y.at(at), WIDTH - RIGHT));
       out.append(text(LEFT - 8, y.at(at) + 4, "end", format("%.2f", at)));
     }
   }

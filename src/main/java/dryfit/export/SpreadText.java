@@ -188,6 +188,8 @@ public final class SpreadText {
             + style.gap(a.length())
             + ", every angle within ±"
             + Angle.degrees(a.angle())
+            + ", bored holes within ±"
+            + Angle.degrees(a.bored())
             + ", tenons and mortises within ±"
             + style.gap(a.fit())
             + ", any size in that range as likely as any other (key \"accuracy\" of the document); "

@@ -9,10 +9,12 @@ import dryfit.fit.compare.Sweep.Point;
 import dryfit.fit.compare.Sweep.Range;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -46,6 +48,13 @@ public final class SweepOut {
     root.put("variant", sweep.plan().variant());
     root.put("dimension", sweep.plan().dimension());
     root.put("unit", CompareJson.unit(kind));
+    if (sweep.plan().isBounded()) {
+      ObjectNode may = root.putObject("documentAllows");
+      may.set("from", limit(kind, sweep.plan().least()));
+      may.set("to", limit(kind, sweep.plan().most()));
+    } else {
+      root.putNull("documentAllows");
+    }
     ArrayNode ranges = root.putArray("fitsBetween");
     for (Range r : sweep.ranges()) {
       ObjectNode out = ranges.addObject();
@@ -58,6 +67,7 @@ public final class SweepOut {
     for (Point p : sweep.points()) {
       ObjectNode out = points.addObject();
       out.set("value", CompareJson.value(kind, OptionalDouble.of(p.value())));
+      out.put("allowed", sweep.plan().allows(p.value()));
       out.put("fits", p.fits());
       out.put("reason", p.reason().orElse(null));
       out.put("stops", p.stops());
@@ -73,6 +83,11 @@ public final class SweepOut {
       }
     }
     return JsonOut.bytes(root);
+  }
+
+  private static JsonNode limit(Datum.Kind kind, double value) {
+    return CompareJson.value(
+        kind, Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value));
   }
 
   private static Datum.Kind kind(Sweep sweep) {
@@ -98,9 +113,10 @@ public final class SweepOut {
     out.append('\n');
     for (Point p : sweep.points()) {
       String start = String.format(java.util.Locale.ROOT, "%-13s", value(p.value()));
-      String answer =
-          p.fits() ? style.green("fits") : style.red(p.data().isEmpty() ? "refused" : "no");
       String bare = p.fits() ? "fits" : p.data().isEmpty() ? "refused" : "no";
+      boolean outside = !sweep.plan().allows(p.value());
+      bare += outside ? ", out" : "";
+      String answer = !p.fits() ? style.red(bare) : outside ? style.amber(bare) : style.green(bare);
       out.append(start)
           .append(" ".repeat(COLUMN - bare.length()))
           .append(answer)
@@ -111,6 +127,20 @@ public final class SweepOut {
           .append('\n');
     }
     out.append('\n');
+    List<String> outside =
+        sweep.points().stream()
+            .filter(p -> !sweep.plan().allows(p.value()))
+            .map(p -> value(p.value()))
+            .toList();
+    if (!outside.isEmpty()) {
+      wrapped(
+          out,
+          "out: beyond what the document lets "
+              + sweep.plan().dimension()
+              + " be, "
+              + documentAllows()
+              + " (its own “from” and “to”)");
+    }
     for (Range r : sweep.ranges()) {
       r.below().ifPresent(why -> wrapped(out, "below " + value(r.from()) + ": " + why));
       r.above().ifPresent(why -> wrapped(out, "above " + value(r.to()) + ": " + why));
@@ -122,15 +152,42 @@ public final class SweepOut {
     Wrapped.lines("", "  ", text).forEach(l -> out.append(l).append('\n'));
   }
 
+  /** The document's own range of the dimension. */
+  private String documentAllows() {
+    Sweep.Plan plan = sweep.plan();
+    String least = Double.isNaN(plan.least()) ? "" : "from " + value(plan.least());
+    String most = Double.isNaN(plan.most()) ? "" : "to " + value(plan.most());
+    return (least + " " + most).strip();
+  }
+
   private String answer() {
     if (sweep.ranges().isEmpty()) {
       return style.red("DOES NOT FIT") + " anywhere in this range";
     }
+    List<Range> allowed = sweep.allowed();
+    if (allowed.equals(sweep.ranges())) {
+      return style.green("FITS") + " " + told(allowed);
+    }
+    if (allowed.isEmpty()) {
+      return style.red("DOES NOT FIT")
+          + " where the document lets it be, "
+          + documentAllows()
+          + "; beyond that it fits "
+          + told(sweep.ranges());
+    }
+    return style.green("FITS")
+        + " "
+        + told(allowed)
+        + "; without the document's limits "
+        + told(sweep.ranges());
+  }
+
+  private String told(List<Range> ranges) {
     List<String> all = new ArrayList<>();
-    for (Range r : sweep.ranges()) {
+    for (Range r : ranges) {
       all.add("from " + value(r.from()) + " to " + value(r.to()));
     }
-    return style.green("FITS") + " " + String.join(", and ", all);
+    return String.join(", and ", all);
   }
 
   private static OptionalDouble whole(Point p, String what) {
@@ -161,27 +218,69 @@ public final class SweepOut {
   private String page(String chair) {
     String title = chair + ": " + sweep.plan().dimension();
     StringBuilder out = new StringBuilder();
-    out.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>")
-        .append(ComparePage.escaped(title))
-        .append("</title><style>body{font:16px/1.45 Georgia,serif;margin:2em auto;max-width:70em;")
-        .append("padding:0 1em}svg{width:48%;min-width:20em}</style></head><body><h1>")
-        .append(ComparePage.escaped(title))
-        .append("</h1><p>Green: the chair fits. Variant: ")
+    out.append(PlainPage.head(title))
+        .append("<p>Green: the chair fits. ")
+        .append(beyond().isEmpty() ? "" : "Grey: beyond what the document allows. ")
+        .append("Variant: ")
         .append(ComparePage.escaped(sweep.plan().variant()))
-        .append(".</p>\n<pre>")
+        .append(".</p>\n<div class=\"wide\"><pre>")
         .append(ComparePage.escaped(text(sweep, plain())))
-        .append("</pre>\n");
+        .append("</pre></div>\n<div class=\"plots\">\n");
     Set<Datum.Key> keys = new LinkedHashSet<>();
     sweep.points().stream()
         .flatMap(p -> p.data().stream())
         .filter(d -> d.group() == Datum.Group.WHOLE)
         .forEach(d -> keys.add(d.key()));
+    List<Plot> plots = new ArrayList<>();
     for (Datum.Key key : keys) {
-      plot(out, key.what(), key.kind(), figures(p -> p.figure(key), key.kind()));
+      add(plots, key.what(), key.kind(), figures(p -> p.figure(key), key.kind()));
     }
     Datum.Kind wood = Datum.Kind.LENGTH;
-    plot(out, "least wood beside a mortise", wood, figures(SweepOut::wood, wood));
-    return out.append("</body></html>\n").toString();
+    add(plots, "least wood beside a mortise", wood, figures(SweepOut::wood, wood));
+    if (plots.isEmpty()) {
+      out.append("<p>Nothing of the whole chair changes by as much as a plot would show.</p>\n");
+    }
+    plots.forEach(p -> plot(out, p));
+    return out.append("</div>\n").append(PlainPage.foot()).toString();
+  }
+
+  /** What changes with the dimension; several figures if they are the same, as of both hands. */
+  private record Plot(List<String> what, Datum.Kind kind, List<PlotSvg.At> at) {
+    boolean isLike(Datum.Kind other, List<PlotSvg.At> points) {
+      boolean like = kind == other && points.size() == at.size();
+      for (int i = 0; like && i < at.size(); i++) {
+        like =
+            at.get(i).x() == points.get(i).x()
+                && Math.abs(at.get(i).y() - points.get(i).y()) < ALIKE;
+      }
+      return like;
+    }
+  }
+
+  /** What no printed digit shows. */
+  private static final double ALIKE = 0.005;
+
+  /**
+   * Below this the numbers beside an axis would be the same, and its line would tell of nothing.
+   */
+  private static final double TELLS = 0.02;
+
+  private static boolean tells(List<PlotSvg.At> at) {
+    DoubleSummaryStatistics y = at.stream().mapToDouble(PlotSvg.At::y).summaryStatistics();
+    return !at.isEmpty() && y.getMax() - y.getMin() >= TELLS;
+  }
+
+  private static void add(List<Plot> plots, String what, Datum.Kind kind, List<PlotSvg.At> at) {
+    if (!tells(at)) {
+      return;
+    }
+    for (Plot p : plots) {
+      if (p.isLike(kind, at)) {
+        p.what().add(what);
+        return;
+      }
+    }
+    plots.add(new Plot(new ArrayList<>(List.of(what)), kind, at));
   }
 
   private TextStyle plain() {
@@ -200,33 +299,51 @@ public final class SweepOut {
     return at;
   }
 
-  private void plot(StringBuilder out, String what, Datum.Kind kind, List<PlotSvg.At> at) {
-    if (at.isEmpty() || at.stream().allMatch(a -> Math.abs(a.y() - at.get(0).y()) < 0.005)) {
-      return;
+  private void plot(StringBuilder out, Plot plot) {
+    List<PlotSvg.Band> good = sweep.allowed().stream().map(r -> band(r.from(), r.to())).toList();
+    String x = sweep.plan().dimension() + named(kind(sweep));
+    String title = String.join("; ", plot.what()) + named(plot.kind());
+    out.append("<figure><figcaption>").append(ComparePage.escaped(title)).append("</figcaption>\n");
+    out.append(PlotSvg.of(title, x, unit(plot.kind()), plot.at(), good, beyond()))
+        .append("</figure>\n");
+  }
+
+  private PlotSvg.Band band(double from, double to) {
+    return new PlotSvg.Band(shown(kind(sweep), from), shown(kind(sweep), to));
+  }
+
+  /** What of the sweep the document does not let the dimension be. */
+  private List<PlotSvg.Band> beyond() {
+    Sweep.Plan plan = sweep.plan();
+    List<PlotSvg.Band> beyond = new ArrayList<>();
+    if (plan.from() < plan.least()) {
+      beyond.add(band(plan.from(), Math.min(plan.least(), plan.to())));
     }
-    List<PlotSvg.Band> good =
-        sweep.ranges().stream()
-            .map(r -> new PlotSvg.Band(shown(kind(sweep), r.from()), shown(kind(sweep), r.to())))
-            .toList();
-    String x = sweep.plan().dimension() + unit(kind(sweep));
-    out.append(PlotSvg.of(what, x, unit(kind).strip(), at, good));
+    if (plan.to() > plan.most()) {
+      beyond.add(band(Math.max(plan.most(), plan.from()), plan.to()));
+    }
+    return beyond;
   }
 
   private double shown(Datum.Kind kind, double value) {
     return switch (kind) {
       case LENGTH, GAP -> value / style.unit().mm();
       case ANGLE -> Math.toDegrees(value);
-      case VOLUME -> value / 1e6;
+      case VOLUME -> DatumText.volume(value, style);
       case MASS, NUMBER -> value;
     };
   }
 
+  private String named(Datum.Kind kind) {
+    return unit(kind).isEmpty() ? "" : ", " + unit(kind);
+  }
+
   private String unit(Datum.Kind kind) {
     return switch (kind) {
-      case LENGTH, GAP -> " " + style.unit().symbol();
-      case ANGLE -> " °";
-      case VOLUME -> " dm³";
-      case MASS -> " kg";
+      case LENGTH, GAP -> style.unit().symbol();
+      case ANGLE -> "°";
+      case VOLUME -> DatumText.volumeUnit(style);
+      case MASS -> "kg";
       case NUMBER -> "";
     };
   }

@@ -14,6 +14,7 @@ import dryfit.measure.Length;
 import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -145,22 +146,32 @@ public final class AsMeasured {
     if (List.of("lean along", "lean across", "proud", "shoulder gap").contains(m.what())) {
       return atJoint(m, joint.get(), planned.getAsDouble());
     }
-    boolean thick = m.what().endsWith("thickness");
-    String partner =
-        thick
-            ? m.what().startsWith("tenon") ? "mortise thickness" : "tenon thickness"
-            : m.what().startsWith("tenon") ? "mortise depth" : "tenon length";
+    boolean tenon = m.what().startsWith("tenon");
+    String partner = PARTNERS.get(m.what());
     double own = m.value().value();
     double other =
         real(joint.get(), partner).orElse(plan.ofJoint(joint.get(), partner).getAsDouble());
-    boolean tenon = m.what().startsWith("tenon");
+    double in = tenon ? own : other;
+    double hole = tenon ? other : own;
     List<String> advice =
-        thick
-            ? thickness(joint.get(), tenon ? own : other, tenon ? other : own)
-            : depth(joint.get(), tenon ? own : other, tenon ? other : own);
+        switch (m.what()) {
+          case "tenon thickness", "mortise thickness" -> thickness(joint.get(), in, hole);
+          case "tenon width", "mortise length" -> width(joint.get(), in, hole);
+          default -> depth(joint.get(), in, hole);
+        };
     boolean conflict = !advice.get(0).startsWith("fits");
     return new Told(m, planned, advice, conflict);
   }
+
+  /** What of a mortise goes with what of its tenon. */
+  private static final Map<String, String> PARTNERS =
+      Map.of(
+          "tenon thickness", "mortise thickness",
+          "mortise thickness", "tenon thickness",
+          "tenon width", "mortise length",
+          "mortise length", "tenon width",
+          "tenon length", "mortise depth",
+          "mortise depth", "tenon length");
 
   private OptionalDouble real(Joint joint, String what) {
     return chair.design().measured().stream()
@@ -188,7 +199,8 @@ public final class AsMeasured {
               + part
               + " moves "
               + gap(remedy.moves())
-              + " towards that side");
+              + " towards that side"
+              + endsUp(joint, remedy.moves()));
     }
     return List.of(
         "loose: " + found + "; glue veneer of " + gap(remedy.veneerOnEach()) + " on each cheek",
@@ -198,7 +210,62 @@ public final class AsMeasured {
             + part
             + " moves "
             + gap(remedy.moves())
-            + " away from that side");
+            + " away from that side"
+            + endsUp(joint, -remedy.moves()));
+  }
+
+  /**
+   * Where the face that is seen ends up, if the outside cheek or the other is worked alone.
+   *
+   * @param towards how far the part moves towards the cheek that is worked, mm
+   */
+  private String endsUp(Joint joint, double towards) {
+    OptionalDouble proud = plan.ofJoint(joint, "proud");
+    Optional<Vec3> out = plan.outward(joint);
+    if (proud.isEmpty() || out.isEmpty()) {
+      return "";
+    }
+    double cheeks = joint.thick().dot(out.get());
+    if (Math.abs(cheeks) < CHEEKS) {
+      return "";
+    }
+    String outer = plan.outerFace(joint).orElseThrow();
+    String inner = Assembly.facing(out.get().negated(), joint.at());
+    double by = towards * Math.abs(cheeks);
+    return ": the "
+        + outer
+        + " cheek leaves its "
+        + outer
+        + " face "
+        + stands(proud.getAsDouble() + by)
+        + ", the "
+        + inner
+        + " cheek "
+        + stands(proud.getAsDouble() - by)
+        + ", planned "
+        + stands(proud.getAsDouble());
+  }
+
+  private String stands(double proud) {
+    return !shows(proud) ? "flush" : gap(Math.abs(proud)) + (proud < 0 ? " set back" : " proud");
+  }
+
+  /** Cheeks that look as nearly as this the same way as the face that is seen, cosine. */
+  private static final double CHEEKS = 0.7;
+
+  private List<String> width(Joint joint, double tenon, double mortise) {
+    double room = (mortise - tenon) / 2;
+    double wanted = joint.plan().fit().edge();
+    String found = "a gap of " + gap(room) + " at each edge";
+    // A fit that is tight on purpose is planned below zero.
+    return room >= Math.min(0, wanted) - Tolerances.contact()
+        ? List.of("fits, with " + found)
+        : List.of(
+            "too wide: "
+                + found
+                + "; plane "
+                + gap(wanted - room)
+                + " off each edge, or lengthen the mortise as much at each end");
   }
 
   private List<String> depth(Joint joint, double tenon, double mortise) {
@@ -225,7 +292,7 @@ public final class AsMeasured {
     }
     List<String> advice = new ArrayList<>();
     if (lean) {
-      double far = chair.parts().get(joint.tenoned()).solid().mesh().bounds().size().x();
+      double far = reach(joint);
       double tall = shoulder(joint, m.what().equals("lean along"));
       advice.add(
           "out by "
@@ -255,6 +322,13 @@ public final class AsMeasured {
       advice.add("the shoulder stays off; see below who may hold it open");
     }
     return new Told(m, OptionalDouble.of(planned), advice, true);
+  }
+
+  /** From a shoulder to the far one of the same part, or to its far end, mm. */
+  private double reach(Joint joint) {
+    Part part = chair.parts().get(joint.tenoned());
+    return plan.ofPart(part, "shoulder to shoulder")
+        .orElse(part.solid().mesh().bounds().size().x() - joint.length());
   }
 
   /** How far a shoulder reaches along the part it lands on, or across that part, mm. */

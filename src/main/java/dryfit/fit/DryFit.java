@@ -33,11 +33,11 @@ public final class DryFit {
   /** The dry fit of a chair; the same chair gives the same report. */
   public static FitReport of(Chair chair) {
     Assembly assembly = Assembly.of(chair);
+    Twins twins = Twins.of(assembly);
     // What needs the whole chair does not wait for the joints.
     ForkJoinTask<ChairMeasure> looking =
-        ForkJoinPool.commonPool().submit(() -> WholeChair.of(assembly));
-    List<JointFit> measured =
-        chair.joints().parallelStream().map(j -> JointMeasure.of(assembly, j)).toList();
+        ForkJoinPool.commonPool().submit(() -> WholeChair.of(assembly, twins));
+    List<JointFit> measured = JointMeasure.all(assembly, twins);
     List<List<Finding>> ofJoints =
         CHECKS.parallelStream().map(check -> check.findings(assembly, measured)).toList();
     ChairMeasure whole = looking.join();

@@ -2,10 +2,8 @@ package dryfit.fit;
 
 import dryfit.build.Joint;
 import dryfit.document.JointPlan.Kind;
-import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointDetail.SideGap;
 import dryfit.fit.JointDetail.Spot;
-import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,14 +17,13 @@ import java.util.OptionalDouble;
  * again.
  */
 final class GapField {
-  /** Beyond this a wall no longer belongs to the joint, mm. */
-  private static final double FAR = 25;
-
-  /** Cosine of the most that a face may lean from the direction it is measured in. */
-  private static final double LOOKS_THAT_WAY = 0.9;
-
   /** How often a side is divided. */
   private static final int DEPTH = 3;
+
+  /** Places along a side, when it was divided that often. */
+  private static final int PLACES = (2 << DEPTH) + 1;
+
+  private static final int HALF = 1 << DEPTH;
 
   /** A middle this near to half way counts as even, mm: a tenth of what is printed. */
   private static final double EVEN = 0.001;
@@ -38,14 +35,12 @@ final class GapField {
   private static final int ROUND_ABOUT = 16;
 
   private final Joint joint;
-  private final Placed tenoned;
-  private final Placed mortised;
+  private final Facing facing;
   private final JointWords words;
 
-  GapField(Joint joint, Placed tenoned, Placed mortised, JointWords words) {
+  GapField(Joint joint, Facing facing, JointWords words) {
     this.joint = joint;
-    this.tenoned = tenoned;
-    this.mortised = mortised;
+    this.facing = facing;
     this.words = words;
   }
 
@@ -97,7 +92,7 @@ final class GapField {
               double depth = at.minus(joint.at()).dot(joint.entry());
               return !cheek && belowTheHaunch(depth)
                   ? OptionalDouble.empty()
-                  : measure(at.minus(way.times(half / 2)), way);
+                  : facing.gap(at.minus(way.times(half / 2)), way);
             }
           };
       found(side, words.side(way), true, cheek, !cheek).ifPresent(out::add);
@@ -118,7 +113,8 @@ final class GapField {
 
           @Override
           public OptionalDouble gap(double u, double v) {
-            return measure(at(u, v).minus(joint.entry().times(joint.length() / 2)), joint.entry());
+            return facing.gap(
+                at(u, v).minus(joint.entry().times(joint.length() / 2)), joint.entry());
           }
         };
     return found(side, "bottom", false, true, true);
@@ -194,7 +190,7 @@ final class GapField {
         Vec3 middle = joint.at().plus(joint.entry().times(depth));
         Vec3 at = middle.plus(d.times(words.halfThick()));
         if (joint.mouth().height(at) < -0.5) {
-          OptionalDouble gap = measure(middle, d);
+          OptionalDouble gap = facing.gap(middle, d);
           gap.ifPresent(g -> extremes.add(g, at));
         }
       }
@@ -211,41 +207,28 @@ final class GapField {
         .isPresent();
   }
 
-  /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
-  private OptionalDouble measure(Vec3 from, Vec3 direction) {
-    Rays.Hit own = tenoned.rays().first(from, direction).orElse(null);
-    if (own == null || own.entering() || !ownFace(own, direction)) {
-      return OptionalDouble.empty();
-    }
-    Rays.Hit wood = mortised.rays().first(from, direction).orElse(null);
-    if (wood == null) {
-      return OptionalDouble.empty();
-    }
-    if (!wood.entering()) {
-      return OptionalDouble.of(-own.distance());
-    }
-    double gap = wood.distance() - own.distance();
-    boolean ownWall = mortised.mesh().origin(wood.face()).equals(joint.plan().pointer());
-    return ownWall && gap <= FAR ? OptionalDouble.of(gap) : OptionalDouble.empty();
-  }
-
-  private boolean ownFace(Rays.Hit hit, Vec3 direction) {
-    String origin = tenoned.mesh().origin(hit.face());
-    boolean own = origin.equals(joint.plan().pointer()) || origin.equals(tenoned.part().pointer());
-    return own && tenoned.mesh().normal(hit.face()).dot(direction) > LOOKS_THAT_WAY;
-  }
-
   /** Keeps the least and the greatest, and where they were; the first of equals. */
   static final class Extremes {
+    /** What was seen at each place of a side: pieces that lie beside each other share theirs. */
+    private final OptionalDouble[] seen = new OptionalDouble[PLACES * PLACES];
+
     private double least = Double.POSITIVE_INFINITY;
     private double greatest = Double.NEGATIVE_INFINITY;
     private Vec3 leastAt = Vec3.ZERO;
     private Vec3 greatestAt = Vec3.ZERO;
 
     private OptionalDouble look(Side side, double u, double v) {
-      OptionalDouble gap = side.gap(u, v);
-      gap.ifPresent(g -> add(g, side.at(u, v)));
-      return gap;
+      int place = place(u) * PLACES + place(v);
+      if (seen[place] == null) {
+        seen[place] = side.gap(u, v);
+        seen[place].ifPresent(g -> add(g, side.at(u, v)));
+      }
+      return seen[place];
+    }
+
+    /** Places are halves of halves: exact. */
+    private static int place(double share) {
+      return (int) ((share + 1) * HALF);
     }
 
     void add(double gap, Vec3 at) {

@@ -3,47 +3,28 @@ package dryfit.fit;
 import dryfit.build.Joint;
 import dryfit.build.Tenon;
 import dryfit.document.JointPlan.Kind;
-import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointFit.Gap;
-import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
-/**
- * Gaps between a tenon and its mortise, measured: from places inside the tenon a line is drawn
- * outward; where it leaves the tenon and where it comes into the other part are two measured
- * places, and the gap is what lies between. Where the other part's wood is met first the gap is
- * negative. Where the line runs into another mortise, there is no wall to measure to.
- */
+/** Gaps between a tenon and its mortise, measured by {@link Facing} at a few places a side. */
 final class Gaps {
-  /** Beyond this a wall no longer belongs to the joint, mm. */
-  private static final double FAR = 25;
-
   private static final double[] ALONG = {0.15, 0.5, 0.9};
   private static final double[] ACROSS = {-0.85, 0, 0.85};
   private static final int ROUND_ABOUT = 16;
 
-  /** Cosine of the most that a face of a tenon may lean from the direction it is measured in. */
-  private static final double LOOKS_THAT_WAY = 0.9;
-
   private final Joint joint;
   private final Tenon tenon;
-  private final Placed tenoned;
-  private final Placed mortised;
+  private final Facing facing;
   private final double halfThick;
   private final double halfWide;
 
-  /**
-   * @param tenoned the part whose wood the tenon is
-   */
-  Gaps(Joint joint, Tenon tenon, Placed tenoned, Placed mortised) {
+  Gaps(Joint joint, Tenon tenon, Facing facing) {
     this.joint = joint;
     this.tenon = tenon;
-    this.tenoned = tenoned;
-    this.mortised = mortised;
+    this.facing = facing;
     this.halfThick = half(joint.thick());
     this.halfWide = half(joint.wide());
   }
@@ -93,7 +74,7 @@ final class Gaps {
             behindTip
                 .plus(joint.thick().times(t * halfThick * 0.7))
                 .plus(joint.wide().times(w * halfWide * 0.7));
-        measure(from, joint.entry()).ifPresent(found::add);
+        facing.gap(from, joint.entry()).ifPresent(found::add);
       }
     }
     return gap(found);
@@ -109,7 +90,7 @@ final class Gaps {
         for (int side = -1; side <= 1; side += 2) {
           Vec3 from = spot(a, half * side * 0.5, outward).plus(across.times(c * halfAcross));
           if (joint.mouth().height(from.plus(outward.times(side * half * 0.5))) < -0.5) {
-            measure(from, outward.times(side)).ifPresent(found::add);
+            facing.gap(from, outward.times(side)).ifPresent(found::add);
           }
         }
       }
@@ -134,7 +115,7 @@ final class Gaps {
         Vec3 d = joint.wide().times(Math.cos(angle)).plus(joint.thick().times(Math.sin(angle)));
         Vec3 from = spot(a, 0, d);
         if (joint.mouth().height(from.plus(d.times(halfThick))) < -0.5) {
-          measure(from, d).ifPresent(found::add);
+          facing.gap(from, d).ifPresent(found::add);
         }
       }
     }
@@ -146,38 +127,6 @@ final class Gaps {
         .at()
         .plus(joint.entry().times(along * joint.length()))
         .plus(direction.times(aside));
-  }
-
-  /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
-  private OptionalDouble measure(Vec3 from, Vec3 direction) {
-    // What is met first says which side of the surface the place is on: a way out, or a way in.
-    Rays.Hit own = tenoned.rays().first(from, direction).orElse(null);
-    if (own == null || own.entering() || !ownFace(own, direction)) {
-      return OptionalDouble.empty();
-    }
-    Rays.Hit wood = mortised.rays().first(from, direction).orElse(null);
-    if (wood == null) {
-      return OptionalDouble.empty();
-    }
-    if (!wood.entering()) {
-      return OptionalDouble.of(-own.distance());
-    }
-    double gap = wood.distance() - own.distance();
-    return gap <= FAR && ownWall(wood) ? OptionalDouble.of(gap) : OptionalDouble.empty();
-  }
-
-  /**
-   * Whether the line leaves the tenon by a face that looks its way: not by a mitred tip, nor into a
-   * groove that something else has cut.
-   */
-  private boolean ownFace(Rays.Hit hit, Vec3 direction) {
-    String origin = tenoned.mesh().origin(hit.face());
-    boolean own = origin.equals(joint.plan().pointer()) || origin.equals(tenoned.part().pointer());
-    return own && tenoned.mesh().normal(hit.face()).dot(direction) > LOOKS_THAT_WAY;
-  }
-
-  private boolean ownWall(Rays.Hit hit) {
-    return mortised.mesh().origin(hit.face()).equals(joint.plan().pointer());
   }
 
   /** The least and the greatest of several. */

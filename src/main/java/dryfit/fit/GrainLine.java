@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
+import dryfit.build.Part;
 import dryfit.document.PartPlan;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.ChairMeasure.GrainRun;
@@ -11,6 +12,7 @@ import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The grain of a part against the part's own middle line, which runs through the middles of its
@@ -25,6 +27,37 @@ final class GrainLine {
 
   /** A face that looks along the part by more than this cosine is one of its ends. */
   private static final double END = 0.7;
+
+  /** Of all parts that have one, in their order; what mirrors another is not looked at again. */
+  static List<GrainRun> all(Assembly assembly, Twins twins) {
+    int n = assembly.parts().size();
+    List<Optional<GrainRun>> looked =
+        IntStream.range(0, n)
+            .parallel()
+            .mapToObj(
+                i -> twins.ofPartWithItsEnds(i) < 0 ? of(assembly, i) : Optional.<GrainRun>empty())
+            .toList();
+    return IntStream.range(0, n)
+        .mapToObj(
+            i -> {
+              int twin = twins.ofPartWithItsEnds(i);
+              return twin < 0
+                  ? looked.get(i)
+                  : looked.get(twin).map(run -> mirrored(run, assembly.part(i).part()));
+            })
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static GrainRun mirrored(GrainRun run, Part part) {
+    return new GrainRun(
+        part.label(),
+        part.pointer(),
+        run.slope(),
+        run.steepest().mirrored(),
+        run.fibre(),
+        run.shortest().mirrored());
+  }
 
   /** Empty where grain and part run alike, and for panels, which have no line. */
   static Optional<GrainRun> of(Assembly assembly, int index) {

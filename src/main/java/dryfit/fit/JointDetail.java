@@ -25,8 +25,33 @@ public record JointDetail(
     walls = List.copyOf(walls);
   }
 
+  /**
+   * The same at the mirror image of the joint in the chair's middle plane. Words for sides are the
+   * same there, for they say outside and inside.
+   */
+  JointDetail mirrored() {
+    return new JointDetail(
+        gaps.stream()
+            .map(g -> new SideGap(g.side(), g.least().mirrored(), g.greatest().mirrored()))
+            .toList(),
+        walls.stream()
+            .map(w -> new Wall(w.face(), w.end(), w.left().mirrored(), w.way().mirrored()))
+            .toList(),
+        play,
+        reveal.map(
+            r ->
+                new Reveal(
+                    r.sides().stream()
+                        .map(b -> new Setback(b.face(), b.by(), b.way().mirrored()))
+                        .toList())));
+  }
+
   /** A measure and where it was taken: chair space, and in the joint's own words. */
-  public record Spot(double value, Vec3 at, String where) {}
+  public record Spot(double value, Vec3 at, String where) {
+    Spot mirrored() {
+      return new Spot(value, at.mirrored(), where);
+    }
+  }
 
   /**
    * The gap along one side of a joint, mm; negative where wood overlaps.

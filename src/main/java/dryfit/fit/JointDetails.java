@@ -1,7 +1,6 @@
 package dryfit.fit;
 
 import dryfit.build.Joint;
-import dryfit.build.Tenon;
 import dryfit.fit.Assembly.Placed;
 import dryfit.fit.JointDetail.Play;
 import dryfit.fit.JointDetail.SideGap;
@@ -17,14 +16,18 @@ final class JointDetails {
   private JointDetails() {}
 
   static JointDetail of(
-      Assembly assembly, Joint joint, WallLeft wall, List<ShoulderGap.Sample> shoulder) {
+      Assembly assembly,
+      Joint joint,
+      List<Facing> facing,
+      WallLeft wall,
+      List<ShoulderGap.Sample> shoulder) {
     Placed tenoned = assembly.tenoned(joint);
     Placed mortised = assembly.mortised(joint);
     JointWords words = new JointWords(joint);
     List<SideGap> gaps = new ArrayList<>();
-    for (Tenon tenon : joint.tenons()) {
-      Joint alone = joint.alone(tenon);
-      new GapField(alone, assembly.part(tenon.part()), mortised, new JointWords(alone))
+    for (int i = 0; i < facing.size(); i++) {
+      Joint alone = joint.alone(joint.tenons().get(i));
+      new GapField(alone, facing.get(i), new JointWords(alone))
           .sides()
           .forEach(side -> add(gaps, side));
     }

@@ -9,17 +9,73 @@ import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Measures one joint on the finished solids, and its angles. */
 final class JointMeasure {
   private JointMeasure() {}
 
+  /** All joints of the chair, in their order; what mirrors another is not measured again. */
+  static List<JointFit> all(Assembly assembly, Twins twins) {
+    List<Joint> joints = assembly.chair().joints();
+    List<Optional<JointFit>> measured =
+        IntStream.range(0, joints.size())
+            .parallel()
+            .mapToObj(
+                i ->
+                    twins.ofJoint(i) < 0
+                        ? Optional.of(of(assembly, joints.get(i)))
+                        : Optional.<JointFit>empty())
+            .toList();
+    return IntStream.range(0, joints.size())
+        .mapToObj(
+            i ->
+                measured
+                    .get(i)
+                    .orElseGet(
+                        () ->
+                            mirrored(
+                                assembly,
+                                joints.get(i),
+                                measured.get(twins.ofJoint(i)).orElseThrow())))
+        .toList();
+  }
+
+  /** What was measured at a joint, told of its mirror image; the angles are this one's own. */
+  private static JointFit mirrored(Assembly assembly, Joint joint, JointFit twin) {
+    Vec3 reference = MortiseAngles.reference(joint, assembly.mortised(joint).part());
+    Lean lean = Lean.of(joint.entry(), joint.mouth().normal().negated(), reference);
+    Optional<EndCut> shoulder = endCut(joint, assembly.tenoned(joint));
+    return new JointFit(
+        joint,
+        twin.cheek(),
+        twin.edge(),
+        twin.bottom(),
+        twin.shoulder(),
+        twin.wall(),
+        twin.wallFace(),
+        joint.lean(),
+        lean.rake(),
+        lean.splay(),
+        twin.depthAlong() * Math.cos(joint.lean()),
+        twin.depthAlong(),
+        shoulder.map(EndCut::onWideFace).orElse(0.0),
+        shoulder.map(EndCut::onNarrowFace).orElse(0.0),
+        twin.glueLong(),
+        twin.glueOther(),
+        twin.detail().mirrored());
+  }
+
   static JointFit of(Assembly assembly, Joint joint) {
     Placed tenoned = assembly.tenoned(joint);
     Placed mortised = assembly.mortised(joint);
-    List<Gaps> gaps =
+    List<Facing> facing =
         joint.tenons().stream()
-            .map(t -> new Gaps(joint, t, assembly.part(t.part()), mortised))
+            .map(t -> new Facing(joint, t, assembly.part(t.part()), mortised))
+            .toList();
+    List<Gaps> gaps =
+        IntStream.range(0, facing.size())
+            .mapToObj(i -> new Gaps(joint, joint.tenons().get(i), facing.get(i)))
             .toList();
     WallLeft wall = WallLeft.of(assembly, joint);
     List<ShoulderGap.Sample> shoulderGaps = ShoulderGap.samples(joint, tenoned, mortised);
@@ -46,7 +102,7 @@ final class JointMeasure {
         shoulder.map(EndCut::onNarrowFace).orElse(0.0),
         glue.longGrain(),
         glue.other(),
-        JointDetails.of(assembly, joint, wall, shoulderGaps));
+        JointDetails.of(assembly, joint, facing, wall, shoulderGaps));
   }
 
   /** How the end is cut, if the joint is at an end. */

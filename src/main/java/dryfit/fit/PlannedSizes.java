@@ -31,6 +31,8 @@ public final class PlannedSizes {
       List.of(
           "tenon thickness",
           "mortise thickness",
+          "tenon width",
+          "mortise length",
           "tenon length",
           "mortise depth",
           "lean along",
@@ -122,6 +124,11 @@ public final class PlannedSizes {
           thick.isPresent()
               ? OptionalDouble.of(thick.getAsDouble() + 2 * plan.fit().cheek())
               : thick;
+      case "tenon width" -> plan.width();
+      case "mortise length" ->
+          plan.width().isPresent()
+              ? OptionalDouble.of(plan.width().getAsDouble() + 2 * plan.fit().edge())
+              : OptionalDouble.empty();
       case "tenon length" ->
           joint.through() ? OptionalDouble.empty() : OptionalDouble.of(joint.length());
       case "mortise depth" ->
@@ -202,6 +209,11 @@ public final class PlannedSizes {
               Vec3 way = z.across(joint.mouth().normal()).unit();
               return Assembly.facing(way, joint.at()).equals(s.face()) ? way : way.negated();
             });
+  }
+
+  /** What the outside face at a joint is called: outside, front or back. */
+  public Optional<String> outerFace(Joint joint) {
+    return outer(joint).map(Setback::face);
   }
 
   /** Of the faces that stand to each other at a joint the one that is seen. */

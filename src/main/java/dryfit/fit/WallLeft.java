@@ -54,15 +54,17 @@ record WallLeft(List<Thinnest> thinnest) {
       return new WallLeft(List.of());
     }
     Box around = Box.around(hole.stream().flatMap(c -> c.points().stream()).toList());
-    List<Thinnest> found = new ArrayList<>();
+    List<Near> near = new ArrayList<>();
     Mesh mesh = mortised.mesh();
-    Sides sides = new Sides(mortised, joint);
+    Sides sides = new Sides(mortised, joint, hole);
     for (int t = 0; t < mesh.triangleCount(); t++) {
       Side side = sides.of(mesh.faceOf(t));
       if (side.counts()) {
-        thin(found, hole, around, mesh, t, side);
+        thin(near, hole, around, mesh, t, side);
       }
     }
+    List<Thinnest> found = new ArrayList<>();
+    near.forEach(n -> found.add(n.thinnest(hole)));
     betweenTenons(joint)
         .ifPresent(
             d ->
@@ -91,21 +93,34 @@ record WallLeft(List<Thinnest> thinnest) {
    *
    * @param counts whether wood is looked for there: it is the part's own and not one the mortise is
    *     meant to come out of
+   * @param off how far the mortise keeps below the plane of the face: no place on it is nearer
    */
-  private record Side(boolean counts, String face, boolean end) {
-    static final Side NONE = new Side(false, "", false);
+  private record Side(boolean counts, String face, boolean end, double off) {
+    static final Side NONE = new Side(false, "", false, 0);
+  }
+
+  /** The nearest place of a side so far. */
+  private record Near(Side side, Distance distance) {
+    Thinnest thinnest(List<Convex> hole) {
+      Vec3 toFace = distance.onSecond().minus(distance.onFirst());
+      Vec3 at = nearest(hole, toFace, distance.onFirst());
+      Vec3 way = toFace.length() <= Tolerances.contact() ? Vec3.ZERO : toFace.unit();
+      return new Thinnest(side.face(), side.end(), distance.length(), at, way);
+    }
   }
 
   /** The sides of a part as one of its joints sees them, each face looked at once. */
   private static final class Sides {
     private final Placed part;
     private final Joint joint;
+    private final List<Convex> hole;
     private final Vec3 along;
     private final Side[] known;
 
-    Sides(Placed part, Joint joint) {
+    Sides(Placed part, Joint joint, List<Convex> hole) {
       this.part = part;
       this.joint = joint;
+      this.hole = hole;
       along = part.part().lengthNear(joint.at());
       known = new Side[part.mesh().faceCount()];
     }
@@ -125,26 +140,34 @@ record WallLeft(List<Thinnest> thinnest) {
       if (n.length() == 0 || joint.isOpenTo(n)) {
         return Side.NONE;
       }
-      return new Side(true, Assembly.facing(n, joint.at()), Math.abs(n.dot(along)) > 0.7);
+      double high = hole.stream().mapToDouble(c -> c.reach(n)).max().orElseThrow();
+      return new Side(
+          true,
+          Assembly.facing(n, joint.at()),
+          Math.abs(n.dot(along)) > 0.7,
+          n.dot(part.mesh().point(part.mesh().loops(face)[0][0])) - high);
     }
   }
 
   /** Notes the wood between the hole and a triangle if it is the thinnest on its side so far. */
   private static void thin(
-      List<Thinnest> found, List<Convex> hole, Box around, Mesh mesh, int triangle, Side side) {
+      List<Near> found, List<Convex> hole, Box around, Mesh mesh, int triangle, Side side) {
+    int known = indexOf(found, side);
+    double least = known < 0 ? Double.POSITIVE_INFINITY : found.get(known).distance().length();
+    if (side.off() >= least) {
+      return;
+    }
     Vec3 a = mesh.point(mesh.corner(triangle, 0));
     Vec3 b = mesh.point(mesh.corner(triangle, 1));
     Vec3 c = mesh.point(mesh.corner(triangle, 2));
-    int known = indexOf(found, side);
-    double least = known < 0 ? Double.POSITIVE_INFINITY : found.get(known).left();
-    if (apart(around, a, b, c) > least) {
+    if (apart(around, a, b, c) >= least) {
       return;
     }
-    Optional<Thinnest> thinner = thinner(hole, List.of(a, b, c), side.face(), side.end(), least);
+    Optional<Distance> thinner = thinner(hole, List.of(a, b, c), least);
     if (thinner.isPresent() && known < 0) {
-      found.add(thinner.get());
+      found.add(new Near(side, thinner.get()));
     } else if (thinner.isPresent()) {
-      found.set(known, thinner.get());
+      found.set(known, new Near(side, thinner.get()));
     }
   }
 
@@ -161,18 +184,18 @@ record WallLeft(List<Thinnest> thinnest) {
     return Math.max(below, Math.min(a, Math.min(b, c)) - high);
   }
 
-  private static int indexOf(List<Thinnest> found, Side side) {
+  private static int indexOf(List<Near> found, Side side) {
     for (int i = 0; i < found.size(); i++) {
-      if (found.get(i).face().equals(side.face()) && found.get(i).end() == side.end()) {
+      Side known = found.get(i).side();
+      if (known.face().equals(side.face()) && known.end() == side.end()) {
         return i;
       }
     }
     return -1;
   }
 
-  private static Optional<Thinnest> thinner(
-      List<Convex> hole, List<Vec3> corners, String face, boolean end, double least) {
-    Thinnest best = null;
+  private static Optional<Distance> thinner(List<Convex> hole, List<Vec3> corners, double least) {
+    Distance best = null;
     double most = least;
     Box box = Box.around(corners);
     for (Convex cell : hole) {
@@ -182,10 +205,7 @@ record WallLeft(List<Thinnest> thinnest) {
       Distance d = Distance.toPolygon(cell, corners);
       if (d.length() < most) {
         most = d.length();
-        Vec3 toFace = d.onSecond().minus(d.onFirst());
-        Vec3 at = nearest(hole, toFace, d.onFirst());
-        Vec3 way = toFace.length() <= Tolerances.contact() ? Vec3.ZERO : toFace.unit();
-        best = new Thinnest(face, end, d.length(), at, way);
+        best = d;
       }
     }
     return Optional.ofNullable(best);

@@ -7,24 +7,18 @@ import dryfit.fit.ChairMeasure.Stance;
 import dryfit.geometry.Vec3;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Measures the chair as a whole. */
 final class WholeChair {
   private WholeChair() {}
 
-  static ChairMeasure of(Assembly assembly) {
+  static ChairMeasure of(Assembly assembly, Twins twins) {
     Legs legs = Legs.of(assembly);
     Optional<Stance> stance = Standing.of(assembly, legs);
     Optional<SeatFrame> seat = SeatFrame.of(assembly, legs);
     List<FrameSquare> frames = seat.map(SeatFrame::squares).orElse(List.of());
     Optional<SeatLevel> level = seat.flatMap(s -> stance.map(t -> s.level(t.up(), onFloor(t))));
-    List<GrainRun> grain =
-        IntStream.range(0, assembly.parts().size())
-            .parallel()
-            .mapToObj(i -> GrainLine.of(assembly, i))
-            .flatMap(Optional::stream)
-            .toList();
+    List<GrainRun> grain = GrainLine.all(assembly, twins);
     return new ChairMeasure(frames, stance, level, grain, Mortises.near(assembly));
   }
 

@@ -102,6 +102,28 @@ final class BoxTree {
     }
   }
 
+  /** The numbers of all boxes that may be on the way of a ray of the bundle. */
+  int[] among(Bundle bundle) {
+    int[] met = new int[order.length];
+    return Arrays.copyOf(met, gather(0, bundle, met, 0));
+  }
+
+  private int gather(int node, Bundle bundle, int[] met, int count) {
+    if (from[node] == to[node] || !bundle.mayMeet(nodes, 6 * node)) {
+      return count;
+    }
+    if (2 * node + 2 < from.length) {
+      return gather(2 * node + 2, bundle, met, gather(2 * node + 1, bundle, met, count));
+    }
+    int n = count;
+    for (int i = from[node]; i < to[node]; i++) {
+      if (bundle.mayMeet(boxes, 6 * order[i])) {
+        met[n++] = order[i];
+      }
+    }
+    return n;
+  }
+
   /**
    * Calls {@code sink} with every box that the ray may meet, and with some that it does not; those
    * that lie nearer first, more or less.

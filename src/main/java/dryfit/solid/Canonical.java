@@ -52,15 +52,7 @@ public final class Canonical {
   /** Itself where rounding would lose a face. Faces stay flat to about a step. */
   private static Convex cell(Convex cell, double step) {
     double[] near = numbers(cell.xyz, step);
-    int[] order =
-        IntStream.range(0, near.length / 3)
-            .boxed()
-            .sorted(
-                Comparator.<Integer>comparingDouble(i -> near[3 * i])
-                    .thenComparingDouble(i -> near[3 * i + 1])
-                    .thenComparingDouble(i -> near[3 * i + 2]))
-            .mapToInt(i -> i)
-            .toArray();
+    int[] order = rising(near);
     double[] xyz = new double[near.length];
     int[] renumbered = new int[order.length];
     for (int i = 0; i < order.length; i++) {
@@ -76,6 +68,25 @@ public final class Canonical {
       }
     }
     return new Convex(xyz, faces, planes);
+  }
+
+  /** The numbers of the points in rising order; few, so each is moved down to its place. */
+  private static int[] rising(double[] xyz) {
+    int[] order = new int[xyz.length / 3];
+    for (int i = 0; i < order.length; i++) {
+      int k = i;
+      for (; k > 0 && compare(xyz, i, order[k - 1]) < 0; k--) {
+        order[k] = order[k - 1];
+      }
+      order[k] = i;
+    }
+    return order;
+  }
+
+  private static int compare(double[] xyz, int p, int q) {
+    int byX = Double.compare(xyz[3 * p], xyz[3 * q]);
+    int byY = byX != 0 ? byX : Double.compare(xyz[3 * p + 1], xyz[3 * q + 1]);
+    return byY != 0 ? byY : Double.compare(xyz[3 * p + 2], xyz[3 * q + 2]);
   }
 
   /** The loop in new numbers, its lowest first. */

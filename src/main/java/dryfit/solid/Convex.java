@@ -47,12 +47,18 @@ public final class Convex {
     this.edges = new AtomicReference<>();
   }
 
-  /** A moved copy. */
-  private Convex(Convex of, double[] xyz, double[] planes, Vec3 middle) {
+  /** A moved copy, or a mirrored one. */
+  private Convex(
+      Convex of,
+      double[] xyz,
+      int[][] faces,
+      double[] planes,
+      Vec3 middle,
+      AtomicReference<int[]> edges) {
     this.xyz = xyz;
-    this.faces = of.faces;
+    this.faces = faces;
     this.planes = planes;
-    this.edges = of.edges;
+    this.edges = edges;
     this.box = Moments.boxAround(xyz);
     this.volume = of.volume;
     this.middle = middle;
@@ -273,7 +279,7 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.place(plane(f)));
     }
-    return new Convex(this, moved, turned, frame.place(middle));
+    return new Convex(this, moved, faces, turned, frame.place(middle), edges);
   }
 
   /** This taken from chair space to the coordinates of {@code frame}. */
@@ -289,7 +295,7 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.local(plane(f)));
     }
-    return new Convex(this, moved, turned, frame.local(middle));
+    return new Convex(this, moved, faces, turned, frame.local(middle), edges);
   }
 
   /** This mirrored in its own z = 0. */
@@ -310,7 +316,8 @@ public final class Convex {
         reversed[f][i] = faces[f][n - 1 - i];
       }
     }
-    return new Convex(mirrored, reversed, turned);
+    Vec3 turnedMiddle = new Vec3(middle.x(), middle.y(), -middle.z());
+    return new Convex(this, mirrored, reversed, turned, turnedMiddle, new AtomicReference<>());
   }
 
   /** This as a shape of its own, every face with the given origin (a JSON pointer). */

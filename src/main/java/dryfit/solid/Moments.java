@@ -6,14 +6,21 @@ final class Moments {
 
   /** Lowest x, y, z and highest x, y, z. */
   static double[] boxAround(double[] xyz) {
-    double inf = Double.POSITIVE_INFINITY;
-    double[] box = {inf, inf, inf, -inf, -inf, -inf};
-    for (int i = 0; i < xyz.length; i++) {
-      int axis = i % 3;
-      box[axis] = Math.min(box[axis], xyz[i]);
-      box[axis + 3] = Math.max(box[axis + 3], xyz[i]);
+    double x0 = Double.POSITIVE_INFINITY;
+    double y0 = x0;
+    double z0 = x0;
+    double x1 = Double.NEGATIVE_INFINITY;
+    double y1 = x1;
+    double z1 = x1;
+    for (int i = 0; i < xyz.length; i += 3) {
+      x0 = Math.min(x0, xyz[i]);
+      y0 = Math.min(y0, xyz[i + 1]);
+      z0 = Math.min(z0, xyz[i + 2]);
+      x1 = Math.max(x1, xyz[i]);
+      y1 = Math.max(y1, xyz[i + 1]);
+      z1 = Math.max(z1, xyz[i + 2]);
     }
-    return box;
+    return new double[] {x0, y0, z0, x1, y1, z1};
   }
 
   /**

@@ -26,6 +26,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Insets;
@@ -216,6 +218,7 @@ final class ChairWindow {
     }
     chair.see(l -> l.choosing(touch.map(t -> List.of(t.part())).orElse(List.of())));
     card.part(touch.map(ChairView.Touch::part));
+    tickets.take(Optional.empty());
     seeing.take(Optional.empty());
   }
 
@@ -248,6 +251,7 @@ final class ChairWindow {
                               parts.get(fit.joint().mortised()).label())));
               chair.fly(fit.joint().at(), NEAR);
               card.joint(joint);
+              tickets.take(Optional.empty());
               seeing.take(Optional.of(Slicing.Place.of(fit.joint())));
             });
   }
@@ -452,8 +456,13 @@ final class ChairWindow {
       return;
     }
     Problem first = problems.get(0);
-    String more = problems.size() == 1 ? "" : " (and " + (problems.size() - 1) + " more)";
-    say((first.line() > 0 ? "Line " + first.line() + ": " : "") + first.message() + more);
+    String more = problems.size() == 1 ? "" : "and " + (problems.size() - 1) + " more below";
+    String after =
+        Stream.of(Words.line(first), more)
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(", "));
+    say(Words.problem(first) + (after.isEmpty() ? "" : " (" + after + ")"));
+    tickets.cannotBeBuilt(problems);
   }
 
   /** Whether nothing is being worked out, and the chair or what is wrong with it can be seen. */

@@ -2,119 +2,236 @@ package dryfit.view;
 
 import dryfit.document.Design;
 import dryfit.document.Design.Dimension;
+import dryfit.document.Problem;
 import dryfit.document.Quantity;
+import dryfit.measure.Fraction;
 import dryfit.measure.Length;
-import java.util.Optional;
+import java.util.List;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 
 /** One dimension: its value to be typed over, its rule to be slid, what it is worked out from. */
 final class DimensionRow extends VBox {
-  /** Steps of a rule whose dimension names none. */
-  private static final int STEPS = 100;
+  private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
 
   private final Session session;
   private final TextField field = new TextField();
   private final SteelRule rule = new SteelRule();
-  private final Label formula = new Label();
+  private final Label below = new Label();
   private final Label refused = new Label();
+  private final Tooltip tip = new Tooltip();
   private Dimension dimension;
+  private List<String> names = List.of();
   private Length.Unit shown;
   private Length.Unit document;
+
+  /** What stands in the field when nobody has typed: an unaltered text changes nothing. */
+  private String stood = "";
+
+  /** What was typed last and not taken. */
+  private String wrong = "";
 
   DimensionRow(Session session, String name) {
     super(1);
     this.session = session;
     getStyleClass().add("dimension");
+    setId("dimension-" + name);
     Label word = new Label(Words.dimension(name));
     word.setLabelFor(field);
+    word.setMinWidth(USE_PREF_SIZE);
     field.setId("value-" + name);
     field.getStyleClass().setAll("value");
     field.setPrefColumnCount(7);
-    field.setAccessibleText(Words.dimension(name));
     rule.setId("rule-" + name);
-    rule.setAccessibleText(Words.dimension(name) + ", to slide");
-    formula.getStyleClass().add("quiet");
-    formula.setWrapText(true);
+    below.setId("below-" + name);
+    below.getStyleClass().add("quiet");
     refused.getStyleClass().add("refused");
     refused.setId("refused-" + name);
-    refused.setWrapText(true);
+    for (Label text : List.of(below, refused)) {
+      text.setWrapText(true);
+      text.setMinHeight(USE_PREF_SIZE);
+    }
     BorderPane line = new BorderPane();
     line.setLeft(word);
     line.setRight(field);
-    BorderPane.setAlignment(word, javafx.geometry.Pos.CENTER_LEFT);
+    BorderPane.setAlignment(word, Pos.CENTER_LEFT);
     getChildren().addAll(line);
     field.setOnAction(e -> typed());
-    field
-        .focusedProperty()
-        .addListener(
-            (o, was, now) -> {
-              if (!now && refused.getText().isEmpty()) {
-                write();
-              }
-            });
+    field.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    field.focusedProperty().addListener((o, was, now) -> left(now));
     rule.onPress(session::press);
     rule.onLift(session::lift);
     rule.onSlide(this::slid);
   }
 
-  void show(Dimension now, Design design, Length.Unit unit) {
+  void show(Dimension now, Design design, Length.Unit unit, String written) {
     dimension = now;
+    names = design.dimensions().stream().map(Dimension::name).toList();
     shown = unit;
     document = design.unit().printed();
-    if (!now.note().isEmpty() && field.getTooltip() == null) {
-      Tooltip help = new Tooltip(now.note());
-      Tooltip.install(this, help);
-      field.setAccessibleHelp(now.note());
-      rule.setAccessibleHelp(now.note());
-    }
     boolean derived = !now.formula().isEmpty();
-    formula.setText(derived ? "= " + now.formula() : "");
+    below.setText(derived ? "= " + formula() : "written as " + withUnit(written));
+    boolean rounded = !derived && !Entry.isAll(now.value(), unit);
+    help(rounded ? below.getText() : "");
     boolean range = Double.isFinite(now.from()) && Double.isFinite(now.to()) && !derived;
+    Quantity.Kind kind = now.value().kind();
     if (range) {
-      double step = Double.isFinite(now.step()) ? now.step() : (now.to() - now.from()) / STEPS;
+      double step =
+          Double.isFinite(now.step())
+              ? now.step()
+              : Entry.step(now.from(), now.to(), kind, document);
       rule.limits(now.from(), now.to(), step);
+      rule.reading(value -> told(Entry.shown(new Quantity(value, kind), shown)));
       if (!rule.held()) {
         rule.value().set(now.value().value());
       }
     }
     has(rule, range);
-    has(formula, derived);
-    if (!field.isFocused()) {
+    // Where what is shown is rounded in its own unit, what the document says stands below it.
+    has(below, derived || rounded && unit == document);
+    String name = Words.dimension(now.name());
+    rule.setAccessibleText(name + ", to slide");
+    field.setAccessibleText(name + accessibleUnit() + (derived ? ", worked out" : ""));
+    if (!field.isFocused() || field.getText().equals(stood)) {
       // What was refused is no longer what stands there.
-      answered(Optional.empty());
+      answered("");
       write();
     }
   }
 
+  private void help(String written) {
+    String both = dimension.note() + (dimension.note().isEmpty() ? "" : "\n") + written;
+    String help = both.strip();
+    tip.setText(help);
+    if (help.isEmpty()) {
+      Tooltip.uninstall(this, tip);
+    } else {
+      Tooltip.install(this, tip);
+    }
+    field.setAccessibleHelp(help);
+    rule.setAccessibleHelp(help);
+  }
+
+  /** A bare number is in the document's unit. */
+  private String withUnit(String written) {
+    boolean bare = Fraction.parse(written).isPresent();
+    return bare && dimension.value().kind() == Quantity.Kind.LENGTH
+        ? written + " " + document.symbol()
+        : written;
+  }
+
+  /** Its note, which says what it measures; empty if there is none. */
+  String note() {
+    return dimension.note();
+  }
+
+  private String formula() {
+    String told = Words.formula(dimension.formula(), names);
+    // Bare numbers of a formula stay those of the document, whatever is shown.
+    return shown == document || !told.matches(".*\\d.*")
+        ? told
+        : told + "   (numbers in " + document.symbol() + ")";
+  }
+
+  private String accessibleUnit() {
+    return dimension.value().kind() != Quantity.Kind.LENGTH
+        ? ""
+        : shown == Length.Unit.IN ? ", inches" : ", millimetres";
+  }
+
+  private String told(String value) {
+    return dimension.value().kind() == Quantity.Kind.LENGTH ? value + " " + shown.symbol() : value;
+  }
+
   private void write() {
     if (dimension != null) {
-      field.setText(Entry.shown(dimension.value(), shown));
+      stood = Entry.shown(dimension.value(), shown);
+      field.setText(stood);
+    }
+  }
+
+  private void key(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE
+        && (!field.getText().equals(stood) || !refused.getText().isEmpty())) {
+      answered("");
+      write();
+      field.selectAll();
+      e.consume();
+    }
+  }
+
+  /** Leaving the field takes what was typed, as Enter does. */
+  private void left(boolean focused) {
+    if (focused || dimension == null) {
+      return;
+    }
+    if (field.getText().equals(stood) || field.getText().equals(wrong)) {
+      field.pseudoClassStateChanged(REFUSED, false);
+      write();
+    } else {
+      typed();
     }
   }
 
   private void typed() {
-    String entry = Entry.meant(field.getText(), dimension, shown, document);
-    session.dimension(dimension.name(), entry, this::answered);
+    String typed = field.getText();
+    if (typed.equals(stood)) {
+      answered("");
+      return;
+    }
+    NotTaken not = new NotTaken(dimension, typed, names, shown);
+    if (typed.isBlank()) {
+      wrong = typed;
+      answered(not.empty());
+      return;
+    }
+    String entry = Entry.meant(typed, dimension, shown, document, names);
+    session.dimension(dimension.name(), entry, why -> taken(typed, not, why));
+  }
+
+  private void taken(String typed, NotTaken not, List<Problem> why) {
+    if (why.isEmpty()) {
+      // The chair that comes of it tells how it is shown.
+      stood = typed;
+    } else {
+      wrong = typed;
+    }
+    answered(why.isEmpty() ? "" : not.why(why));
   }
 
   private void slid() {
     double value = rule.value().get();
     Quantity.Kind kind = dimension.value().kind();
-    field.setText(Entry.shown(new Quantity(value, kind), shown));
-    session.dimension(dimension.name(), Entry.written(value, kind, document), this::answered);
+    stood = Entry.shown(new Quantity(value, kind), shown);
+    field.setText(stood);
+    NotTaken not = new NotTaken(dimension, told(stood), names, shown);
+    session.dimension(
+        dimension.name(),
+        Entry.written(value, kind, document),
+        why -> answered(why.isEmpty() ? "" : not.why(why)));
   }
 
-  private void answered(Optional<String> why) {
-    refused.setText(why.orElse(""));
-    has(refused, why.isPresent());
-    field.pseudoClassStateChanged(
-        javafx.css.PseudoClass.getPseudoClass("refused"), why.isPresent());
-    if (why.isEmpty() && field.isFocused()) {
-      field.selectAll();
+  /**
+   * @param why empty if it was taken
+   */
+  private void answered(String why) {
+    refused.setText(why);
+    has(refused, !why.isEmpty());
+    field.pseudoClassStateChanged(REFUSED, !why.isEmpty() && field.isFocused());
+    if (field.isFocused()) {
+      if (why.isEmpty()) {
+        field.selectAll();
+      }
+    } else if (!why.isEmpty()) {
+      // The sentence tells what was typed; the field tells what holds.
+      write();
     }
   }
 

@@ -11,6 +11,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 
 /**
@@ -20,6 +22,7 @@ final class DimensionsPanel extends VBox {
   private final Session session;
   private final TextField search = new TextField();
   private final VBox list = new VBox(7);
+  private final Label help = new Label();
   private final Map<String, DimensionRow> rows = new LinkedHashMap<>();
   private List<Dimension> dimensions = List.of();
   private List<List<String>> groups = List.of();
@@ -38,20 +41,41 @@ final class DimensionsPanel extends VBox {
     search.setId("find");
     search.getStyleClass().add("find");
     search.textProperty().addListener(o -> sort(true));
+    search.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    help.setId("help");
+    help.getStyleClass().add("quiet");
+    help.setWrapText(true);
+    help.setMinHeight(USE_PREF_SIZE);
+    help.visibleProperty().bind(help.textProperty().isNotEmpty());
+    help.managedProperty().bind(help.visibleProperty());
     ScrollPane scroll = new ScrollPane(list);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("side-scroll");
     javafx.scene.layout.VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
-    getChildren().addAll(title, search, scroll);
+    getChildren().addAll(title, search, scroll, help);
+  }
+
+  private DimensionRow row(String name) {
+    DimensionRow row = new DimensionRow(session, name);
+    // With the keyboard nobody points at anything, so the note of what is in hand stands below.
+    row.focusWithinProperty().addListener((o, was, now) -> help.setText(now ? row.note() : ""));
+    return row;
+  }
+
+  private void key(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE && !search.getText().isEmpty()) {
+      search.clear();
+      e.consume();
+    }
   }
 
   void show(Shown shown, Length.Unit unit) {
     dimensions = shown.design().dimensions();
     rows.keySet().retainAll(dimensions.stream().map(Dimension::name).toList());
     for (Dimension d : dimensions) {
-      rows.computeIfAbsent(d.name(), name -> new DimensionRow(session, name))
-          .show(d, shown.design(), unit);
+      rows.computeIfAbsent(d.name(), this::row)
+          .show(d, shown.design(), unit, shown.document().written(d.pointer()).orElse(""));
     }
     sort(false);
   }
@@ -71,14 +95,21 @@ final class DimensionsPanel extends VBox {
     }
     groups = now;
     List<Node> nodes = new ArrayList<>();
-    String[] heads = {"", "fixed sizes", "worked out from others"};
+    String[] heads = {"to slide", "fixed sizes", "worked out from others"};
     for (int i = 0; i < heads.length; i++) {
-      if (!now.get(i).isEmpty() && !heads[i].isEmpty()) {
+      if (!now.get(i).isEmpty()) {
         Label head = new Label(heads[i]);
         head.getStyleClass().add("group");
         nodes.add(head);
       }
       now.get(i).forEach(name -> nodes.add(rows.get(name)));
+    }
+    if (nodes.isEmpty() && !dimensions.isEmpty()) {
+      Label none = new Label("No dimension has “" + search.getText().strip() + "” in its name.");
+      none.setId("none-found");
+      none.getStyleClass().add("quiet");
+      none.setWrapText(true);
+      nodes.add(none);
     }
     list.getChildren().setAll(nodes);
   }

@@ -4,17 +4,21 @@ import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.JointPlan;
 import dryfit.export.FindingText;
-import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
- * A finding to its last word, and the place to accept it: with a reason, which is written into the
- * document and stays in every report.
+ * What the ticket of a finding has no room for, and the place to accept it: with a reason, which is
+ * written into the document and stays in every report.
  */
 final class FindingNote extends VBox {
   /** What nobody can accept, for nobody knows what it is. */
@@ -27,7 +31,10 @@ final class FindingNote extends VBox {
   private final VBox below = new VBox(5);
   private Shown shown;
 
-  FindingNote(Session session, Finding finding, Shown shown, TextStyle style) {
+  /** Whether a reason can be written here. */
+  private boolean open;
+
+  FindingNote(Session session, Finding finding, Shown shown) {
     super(5);
     this.session = session;
     this.finding = finding;
@@ -35,16 +42,18 @@ final class FindingNote extends VBox {
     setId("finding-note");
     getStyleClass().add("finding-note");
     Label head = label(Words.severity(finding), "ticket-title");
-    Label message = label(finding.message(), "ticket-text");
-    message.setId("finding-message");
-    getChildren().addAll(head, message);
-    String figures = Words.figures(finding, style);
-    if (!figures.isEmpty()) {
-      getChildren().add(label(figures, "quiet"));
-      getChildren().add(label("limit from " + FindingText.source(finding.source()), "quiet"));
+    if (finding.waived().isEmpty()) {
+      head.getStyleClass().add(finding.severity().name().toLowerCase(Locale.ROOT));
+    }
+    // What was found stands on the ticket; here is what the ticket has no room for.
+    getChildren().addAll(head, below);
+    if (finding.severity() != Finding.Severity.KNOW) {
+      String limit = finding.source().limit();
+      String source = (limit.isEmpty() ? "limit" : limit.replace('-', ' ')) + " from ";
+      getChildren().add(label(source + FindingText.source(finding.source()), "quiet"));
     }
     if (!finding.pointer().isEmpty()) {
-      getChildren().add(label("written at " + finding.pointer(), "quiet"));
+      getChildren().add(new Place(finding.pointer()));
     }
     reason.setId("accept-reason");
     reason.getStyleClass().add("find");
@@ -52,8 +61,11 @@ final class FindingNote extends VBox {
     reason.setAccessibleText("why you accept this finding");
     reason.setOnAction(e -> accept());
     refused.getStyleClass().add("refused");
+    refused.setId("not-accepted");
     refused.setWrapText(true);
-    getChildren().add(below);
+    refused.setMinHeight(USE_PREF_SIZE);
+    refused.managedProperty().bind(refused.textProperty().isNotEmpty());
+    reason.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     standing(finding.waived());
   }
 
@@ -63,7 +75,7 @@ final class FindingNote extends VBox {
    * @return this if the finding stands as it did, one that tells what it has become, with the
    *     reason begun here, or nothing if it is gone
    */
-  Optional<FindingNote> follow(Shown next, TextStyle style) {
+  Optional<FindingNote> follow(Shown next) {
     shown = next;
     Optional<Finding> still =
         next.report().findings().stream()
@@ -71,7 +83,7 @@ final class FindingNote extends VBox {
             .filter(f -> f.parts().equals(finding.parts()) && f.joints().equals(finding.joints()))
             .findFirst();
     if (still.isPresent() && !tellsTheSame(still.get())) {
-      FindingNote changed = new FindingNote(session, still.get(), next, style);
+      FindingNote changed = new FindingNote(session, still.get(), next);
       changed.reason.setText(reason.getText());
       return Optional.of(changed);
     }
@@ -85,20 +97,40 @@ final class FindingNote extends VBox {
         && Double.compare(other.measured(), finding.measured()) == 0;
   }
 
+  /** Whether its place in the document is within another. */
+  boolean isIn(String pointer) {
+    return finding.pointer().equals(pointer) || finding.pointer().startsWith(pointer + "/");
+  }
+
   private void standing(Optional<String> waived) {
     if (waived.isPresent()) {
       Label because = label("Accepted, because: " + waived.get(), "accepted");
       because.setId("accepted");
       below.getChildren().setAll(because);
+      open = false;
     } else if (finding.check().equals(NOT_MEASURED)
         || finding.severity() == Finding.Severity.KNOW) {
       below.getChildren().clear();
-    } else if (!below.getChildren().contains(reason)) {
+      open = false;
+    } else if (!open) {
       Button accept = new Button("accept it");
-      accept.getStyleClass().setAll("word");
+      accept.getStyleClass().setAll("pill");
       accept.setId("accept");
+      accept.setAccessibleText("accept this finding, for the reason beside");
+      accept.setMinWidth(USE_PREF_SIZE);
       accept.setOnAction(e -> accept());
-      below.getChildren().setAll(reason, accept, refused);
+      HBox.setHgrow(reason, Priority.ALWAYS);
+      below.getChildren().setAll(new HBox(8, reason, accept), refused);
+      open = true;
+    }
+  }
+
+  private void key(KeyEvent e) {
+    if (e.getCode() == KeyCode.ESCAPE
+        && !(reason.getText().isEmpty() && refused.getText().isEmpty())) {
+      reason.clear();
+      refused.setText("");
+      e.consume();
     }
   }
 

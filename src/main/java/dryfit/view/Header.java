@@ -1,7 +1,6 @@
 package dryfit.view;
 
 import dryfit.document.Design;
-import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import dryfit.measure.Length;
 import java.util.ArrayList;
@@ -168,24 +167,9 @@ final class Header extends VBox {
   }
 
   private void verdict(FitReport report) {
-    long stops = report.findings().stream().filter(Finding::stopsTheBuild).count();
-    long looks =
-        report.findings().stream()
-            .filter(f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty())
-            .count();
-    String look = looks == 0 ? "" : looks + " to look at";
-    if (stops > 0) {
-      verdict.setText(
-          "does not fit: "
-              + stops
-              + (stops == 1 ? " stops" : " stop")
-              + " the build"
-              + (look.isEmpty() ? "" : ", " + look));
-      style("stops");
-    } else {
-      verdict.setText(look.isEmpty() ? "fits" : "fits, " + look);
-      style(look.isEmpty() ? "good" : "look");
-    }
+    verdict.setText(Words.verdict(report));
+    boolean clear = verdict.getText().equals("fits");
+    style(clear ? "good" : report.fits() ? "look" : "stops");
   }
 
   private void style(String severity) {

@@ -19,17 +19,29 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** What is known about the joint, or the part, that is taken up. */
-final class JointCard extends ScrollPane {
+/**
+ * What is known about the joint, or the part, that is taken up: its drawings stay where they are,
+ * all else is scrolled below them.
+ */
+final class JointCard extends VBox {
   private static final double WIDE = 300;
+
+  /** Height that all but the drawings needs at least, pixels. */
+  private static final double REST = 262;
+
+  private static final double LEAST_SHEET = 78;
+  private static final double MOST_SHEET = 186;
 
   private final Session session;
   private final ChairView chair;
   private final Consumer<String> open;
+  private final VBox head = new VBox(4);
   private final VBox card = new VBox(6);
+  private List<JointSection> sections = List.of();
   private Shown shown;
   private TextStyle style;
   private Optional<String> joint = Optional.empty();
@@ -43,26 +55,33 @@ final class JointCard extends ScrollPane {
     this.session = session;
     this.chair = chair;
     this.open = open;
-    card.getStyleClass().add("side");
-    card.setId("joint-card");
-    setContent(card);
-    setFitToWidth(true);
-    setHbarPolicy(ScrollBarPolicy.NEVER);
-    getStyleClass().add("side-scroll");
+    head.getStyleClass().add("side-head");
+    head.setMinHeight(USE_PREF_SIZE);
+    card.getStyleClass().add("side-rest");
+    setId("joint-card");
+    ScrollPane scroll = new ScrollPane(card);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.getStyleClass().add("side-scroll");
+    scroll.setMinHeight(0);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().addAll(head, scroll);
     setPrefWidth(WIDE + 44);
     setMinWidth(WIDE + 44);
+    setMinHeight(0);
+    heightProperty().addListener(o -> draw());
   }
 
   void show(Shown next, TextStyle with) {
     shown = next;
     style = with;
-    note = note.flatMap(n -> n.follow(next, with));
+    note = note.flatMap(n -> n.follow(next));
     fill();
   }
 
   /** Shows a finding above what it is about. */
   void finding(Finding finding) {
-    note = Optional.of(new FindingNote(session, finding, shown, style));
+    note = Optional.of(new FindingNote(session, finding, shown));
     fill();
   }
 
@@ -90,36 +109,65 @@ final class JointCard extends ScrollPane {
       session.workOut(
           "section",
           () -> JointSection.of(of.chair(), fit.get()),
-          sections -> fill(of, fit.get(), sections));
+          drawn -> fill(of, fit.get(), drawn));
     } else {
       list();
     }
   }
 
-  private void fill(Shown of, JointFit fit, List<JointSection> sections) {
+  private void fill(Shown of, JointFit fit, List<JointSection> drawn) {
     if (!of.is(shown) || !joint.equals(Optional.of(fit.joint().label()))) {
       return;
     }
     clear();
-    title(Words.part(fit.joint().label()));
     Chair chair = of.chair();
-    quiet(
+    head(
+        fit.joint().label(),
         Words.part(chair.parts().get(fit.joint().tenoned()).label())
             + " into "
             + Words.part(chair.parts().get(fit.joint().mortised()).label())
             + " · "
             + fit.joint().plan().kind().word().replace('-', ' '));
-    for (JointSection section : sections) {
-      card.getChildren().add(new SectionSheet(section, style, WIDE, 0.62 * WIDE));
-      quiet(section.title());
-    }
+    sections = drawn;
+    draw();
     figures(fit);
     angles(JointAngles.of(chair, fit.joint()));
-    quiet("written at " + fit.joint().plan().pointer());
-    Button back = new Button("all joints");
-    back.getStyleClass().setAll("word");
-    back.setOnAction(e -> part(Optional.empty()));
-    card.getChildren().add(back);
+    String pointer = fit.joint().plan().pointer();
+    if (note.filter(n -> n.isIn(pointer)).isEmpty()) {
+      card.getChildren().add(new Place(pointer));
+    }
+  }
+
+  private void head(String label, String about) {
+    Label name = new Label(Words.part(label));
+    name.getStyleClass().add("heading");
+    name.setWrapText(true);
+    name.setMinHeight(USE_PREF_SIZE);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setMaxWidth(Double.MAX_VALUE);
+    Button back = word("all joints", () -> part(Optional.empty()));
+    back.setMinWidth(USE_PREF_SIZE);
+    HBox line = new HBox(10, name, back);
+    line.setMaxWidth(WIDE);
+    Label quiet = new Label(about);
+    quiet.getStyleClass().add("quiet");
+    quiet.setWrapText(true);
+    quiet.setMaxWidth(WIDE);
+    quiet.setMinHeight(USE_PREF_SIZE);
+    head.getChildren().addAll(line, quiet);
+  }
+
+  /** The sections of the joint in hand, as large as there is room for. */
+  private void draw() {
+    head.getChildren().removeIf(SectionSheet.class::isInstance);
+    head.getChildren().removeIf(n -> n.getStyleClass().contains("caption"));
+    double high = Math.max(LEAST_SHEET, Math.min(MOST_SHEET, (getHeight() - REST) / 2));
+    for (JointSection section : sections) {
+      Label caption =
+          new Label(section.title() + " · gaps in " + (style.inches() ? "inches" : "mm"));
+      caption.getStyleClass().addAll("quiet", "caption");
+      head.getChildren().addAll(new SectionSheet(section, style, WIDE, Math.floor(high)), caption);
+    }
   }
 
   private void figures(JointFit fit) {
@@ -190,8 +238,14 @@ final class JointCard extends ScrollPane {
   }
 
   private void clear() {
+    head.getChildren().clear();
+    sections = List.of();
     card.getChildren().clear();
-    note.ifPresent(card.getChildren()::add);
+    note.ifPresent(
+        n -> {
+          n.setMaxWidth(WIDE);
+          card.getChildren().add(n);
+        });
   }
 
   private void list() {
@@ -202,7 +256,7 @@ final class JointCard extends ScrollPane {
       row("length", style.length(of.blank().length()));
       row("width", style.length(of.blank().width()));
       row("thickness", style.length(of.blank().thickness()));
-      quiet("written at " + of.pointer());
+      card.getChildren().add(new Place(of.pointer()));
       hiding(of.label());
     } else if (!chair.look().get().hidden().isEmpty()) {
       hiding("");
@@ -267,15 +321,6 @@ final class JointCard extends ScrollPane {
     card.getChildren().add(label);
   }
 
-  private void quiet(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("quiet");
-    label.setWrapText(true);
-    label.setMaxWidth(WIDE);
-    label.setMinHeight(USE_PREF_SIZE);
-    card.getChildren().add(label);
-  }
-
   private void row(String name, String value) {
     Label left = new Label(name);
     left.setWrapText(true);
@@ -289,6 +334,7 @@ final class JointCard extends ScrollPane {
     row.setLeft(left);
     row.setRight(right);
     row.getStyleClass().add("figure-row");
+    row.setMaxWidth(WIDE);
     card.getChildren().add(row);
   }
 }

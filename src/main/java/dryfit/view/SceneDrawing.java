@@ -225,10 +225,7 @@ final class SceneDrawing implements Drawing {
   /** What is left of a part, or all of it; only what differs is given to the graphics. */
   private void surface(Drawn d, PartShape part, int number) {
     Optional<Cutaway> left =
-        how.cut()
-            .map(Sawn::parts)
-            .filter(all -> number < all.size())
-            .map(all -> all.get(number));
+        how.cut().map(Sawn::parts).filter(all -> number < all.size()).map(all -> all.get(number));
     TriangleMesh wood = left.map(Cutaway::left).orElse(part.wood());
     if (d.wood().getMesh() != wood) {
       d.wood().setMesh(wood);

@@ -3,8 +3,14 @@ package dryfit.view;
 import dryfit.export.TextStyle;
 import dryfit.fit.JointSection;
 import dryfit.geometry.Vec2;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Circle;
@@ -13,54 +19,70 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
-import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 
-/** A joint's section drawn true on a sheet. */
+/**
+ * A joint's section drawn true on a sheet: whole, with paper all round; what goes on too far is
+ * broken off with a break line.
+ */
 final class SectionSheet extends Pane {
+  private static final Font FIGURES = Font.font("DejaVu Sans", FontWeight.BOLD, 11);
+
+  /** Around a gap's figure, pixels. */
+  private static final double ASIDE = 5;
+
+  private final double width;
+  private final double height;
+  private final List<Bounds> taken = new ArrayList<>();
 
   SectionSheet(JointSection section, TextStyle style, double width, double height) {
+    this.width = width;
+    this.height = height;
     getStyleClass().add("sheet");
     setMinSize(width, height);
     setPrefSize(width, height);
     setMaxSize(width, height);
-    setClip(new Rectangle(width, height));
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setAccessibleText("section " + section.title());
-    Vec2 size = section.high().minus(section.low());
-    double scale = Math.min(width / size.x(), height / size.y());
-    double left = width / 2 - scale * (section.low().x() + section.high().x()) / 2;
-    double top = height / 2 + scale * (section.low().y() + section.high().y()) / 2;
+    SheetWindow window = SheetWindow.of(section, width, height);
+    Group wood = new Group();
+    wood.setClip(window.edge());
+    getChildren().add(wood);
     Path tenoned = null;
     Path mortised = null;
     for (JointSection.Cut cut : section.cuts()) {
-      Path path = path(cut.outlines(), scale, left, top);
-      path.getStyleClass()
-          .addAll("cut", "cut-" + cut.role().name().toLowerCase(java.util.Locale.ROOT));
-      getChildren().add(path);
+      Path path = path(cut.outlines(), window);
+      path.getStyleClass().addAll("cut", "cut-" + cut.role().name().toLowerCase(Locale.ROOT));
+      wood.getChildren().add(path);
       if (cut.role() == JointSection.Role.MORTISED) {
         mortised = path;
       } else if (cut.role() == JointSection.Role.TENONED) {
         tenoned = path;
-        clash(mortised, path);
+        clash(wood, mortised, path);
       } else {
-        clash(tenoned, path);
-        clash(mortised, path);
+        clash(wood, tenoned, path);
+        clash(wood, mortised, path);
+      }
+      for (Path line : window.breaks(cut.outlines())) {
+        line.getStyleClass().add("break-line");
+        getChildren().add(line);
       }
     }
     for (JointSection.Gap gap : section.gaps()) {
-      mark(gap, style, left + scale * gap.at().x(), top - scale * gap.at().y(), width, height);
+      mark(gap, style, window.x(gap.at()), window.y(gap.at()));
     }
   }
 
-  private static Path path(List<List<Vec2>> outlines, double scale, double left, double top) {
+  private static Path path(List<List<Vec2>> outlines, SheetWindow window) {
     Path path = new Path();
     path.setFillRule(FillRule.EVEN_ODD);
     for (List<Vec2> outline : outlines) {
       for (int i = 0; i < outline.size(); i++) {
-        double x = left + scale * outline.get(i).x();
-        double y = top - scale * outline.get(i).y();
+        double x = window.x(outline.get(i));
+        double y = window.y(outline.get(i));
         path.getElements().add(i == 0 ? new MoveTo(x, y) : new LineTo(x, y));
       }
       path.getElements().add(new ClosePath());
@@ -69,7 +91,7 @@ final class SectionSheet extends Pane {
   }
 
   /** Wood that two parts both claim. */
-  private void clash(Path one, Path other) {
+  private static void clash(Group wood, Path one, Path other) {
     if (one == null) {
       return;
     }
@@ -77,7 +99,7 @@ final class SectionSheet extends Pane {
     Shape both = Shape.intersect(area(one), area(other));
     if (both.getLayoutBounds().getWidth() > 1 && both.getLayoutBounds().getHeight() > 1) {
       both.getStyleClass().add("clash");
-      getChildren().add(both);
+      wood.getChildren().add(both);
     }
   }
 
@@ -89,22 +111,56 @@ final class SectionSheet extends Pane {
     return area;
   }
 
-  private void mark(
-      JointSection.Gap gap, TextStyle style, double x, double y, double width, double height) {
+  private void mark(JointSection.Gap gap, TextStyle style, double x, double y) {
     if (x < 0 || y < 0 || x > width || y > height) {
       return;
     }
     Circle dot = new Circle(x, y, 2);
     dot.getStyleClass().add("gap-dot");
-    String value = style.gap(gap.value());
-    Text text = new Text(value.substring(0, value.lastIndexOf(' ')));
-    text.getStyleClass().add("gap-value");
-    boolean bottom = gap.side().contains("bottom");
-    double w = text.getLayoutBounds().getWidth();
-    double tx = bottom ? x - w - 6 : x + 5;
-    double ty = bottom ? y + 4 : y < height / 2 ? y - 5 : y + 14;
-    text.relocate(
-        Math.max(2, Math.min(tx, width - w - 2)), Math.max(2, Math.min(ty - 10, height - 16)));
-    getChildren().addAll(dot, text);
+    String told = style.gap(gap.value());
+    String value = told.substring(0, told.lastIndexOf(' '));
+    Text measured = new Text(value);
+    measured.setFont(FIGURES);
+    double w = Math.ceil(measured.getLayoutBounds().getWidth()) + 4;
+    double h = Math.ceil(measured.getLayoutBounds().getHeight());
+    Bounds place = place(x, y, w, h, gap.side().contains("bottom"));
+    taken.add(place);
+    Label figure = new Label(value);
+    figure.getStyleClass().add("gap-value");
+    figure.setFont(FIGURES);
+    figure.setMinSize(w, h);
+    figure.setMaxSize(w, h);
+    figure.setPrefSize(w, h);
+    figure.relocate(place.getMinX(), place.getMinY());
+    getChildren().addAll(dot, figure);
+  }
+
+  /** Beside the dot, on the sheet, and off the figures that are there; else on the sheet. */
+  private Bounds place(double x, double y, double w, double h, boolean bottom) {
+    double right = x + ASIDE;
+    double left = x - w - ASIDE;
+    double over = y - h - 1;
+    double under = y + 1;
+    double level = y - h / 2;
+    boolean high = y < height / 2;
+    double[] xs = bottom ? new double[] {left, right} : new double[] {right, left};
+    double[] ys =
+        bottom
+            ? new double[] {level, over, under}
+            : high ? new double[] {over, level, under} : new double[] {under, level, over};
+    for (double px : xs) {
+      for (double py : ys) {
+        Bounds place = new BoundingBox(px, py, w, h);
+        boolean onSheet = px >= 2 && py >= 2 && px + w <= width - 2 && py + h <= height - 2;
+        if (onSheet && taken.stream().noneMatch(t -> t.intersects(place))) {
+          return place;
+        }
+      }
+    }
+    return new BoundingBox(
+        Math.max(2, Math.min(xs[0], width - w - 2)),
+        Math.max(2, Math.min(ys[0], height - h - 2)),
+        w,
+        h);
   }
 }

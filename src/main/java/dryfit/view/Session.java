@@ -239,9 +239,9 @@ final class Session {
    * Gives a dimension another value.
    *
    * @param entry as a maker writes it
-   * @param answer told nothing if the document takes it, otherwise why it does not
+   * @param answer told no problem if the document takes it, otherwise all that are in its way
    */
-  void dimension(String name, String entry, Consumer<Optional<String>> answer) {
+  void dimension(String name, String entry, Consumer<List<Problem>> answer) {
     wish(
         "dimension " + name,
         () -> {
@@ -249,10 +249,8 @@ final class Session {
             return false;
           }
           Reading<Document> reading = draft.dimensionHere(name, entry);
-          Optional<String> why =
-              reading instanceof Reading.Refused<Document> refused
-                  ? Optional.of(reason(refused.problems().get(0)))
-                  : Optional.empty();
+          List<Problem> why =
+              reading instanceof Reading.Refused<Document> refused ? refused.problems() : List.of();
           Platform.runLater(() -> answer.accept(why));
           return why.isEmpty();
         });
@@ -283,18 +281,11 @@ final class Session {
           }
           Optional<String> why =
               how.apply(draft) instanceof Reading.Refused<Document> refused
-                  ? Optional.of(reason(refused.problems().get(0)))
+                  ? Optional.of(Words.reason(refused.problems().get(0)))
                   : Optional.empty();
           Platform.runLater(() -> answer.accept(why));
           return why.isEmpty();
         });
-  }
-
-  /** The reason without the place: the maker is looking at it. */
-  private static String reason(Problem problem) {
-    String place = problem.pointer() + ": ";
-    String message = problem.message();
-    return message.startsWith(place) ? message.substring(place.length()) : message;
   }
 
   /** Until the hand is lifted, all changes are one step. */

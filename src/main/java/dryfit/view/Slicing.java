@@ -40,7 +40,10 @@ final class Slicing {
   private final HBox row;
   private Optional<Place> taken = Optional.empty();
 
-  /** How far the slice is through the chair along each axis, 0 to 1: it stays when the chair changes. */
+  /**
+   * How far the slice is through the chair along each axis, 0 to 1: it stays when the chair
+   * changes.
+   */
   private Vec3 shares = new Vec3(0.5, 0.5, 0.5);
 
   private Way way = Way.SIDE;
@@ -50,16 +53,23 @@ final class Slicing {
 
   /** Which way the saw goes. */
   enum Way {
-    SIDE("from the side", Vec3.RIGHT),
-    FRONT("from the front", Vec3.BACK),
-    ABOVE("from above", Vec3.UP);
+    SIDE("from the side"),
+    FRONT("from the front"),
+    ABOVE("from above");
 
     private final String word;
-    final Vec3 across;
 
-    Way(String word, Vec3 across) {
+    Way(String word) {
       this.word = word;
-      this.across = across;
+    }
+
+    /** Square to the cut. */
+    Vec3 axis() {
+      return switch (this) {
+        case SIDE -> Vec3.RIGHT;
+        case FRONT -> Vec3.BACK;
+        case ABOVE -> Vec3.UP;
+      };
     }
   }
 
@@ -101,15 +111,13 @@ final class Slicing {
 
     /** The way that cuts least across what should be seen along. */
     Way best() {
-      return Arrays.stream(Way.values())
-          .min(Comparator.comparingDouble(this::lost))
-          .orElseThrow();
+      return Arrays.stream(Way.values()).min(Comparator.comparingDouble(this::lost)).orElseThrow();
     }
 
     private double lost(Way way) {
       double lost = 0;
       for (int i = 0; i < within.size(); i++) {
-        double off = within.get(i).dot(way.across);
+        double off = within.get(i).dot(way.axis());
         lost += off * off / (i + 1);
       }
       return lost;
@@ -213,7 +221,7 @@ final class Slicing {
             share(at.x(), box.low().x(), box.high().x()),
             share(at.y(), box.low().y(), box.high().y()),
             share(at.z(), box.low().z(), box.high().z()));
-    where.setValue(shares.dot(way.across));
+    where.setValue(shares.dot(way.axis()));
     Orbit now = chair.heading();
     Vec3 target = taken.isPresent() ? at : now.target();
     chair.face(target, outward(at), ASLANT, taken.isPresent() ? NEAR : now.distance());
@@ -239,8 +247,8 @@ final class Slicing {
   }
 
   private void slid() {
-    Vec3 rest = shares.minus(way.across.times(shares.dot(way.across)));
-    shares = rest.plus(way.across.times(where.getValue()));
+    Vec3 rest = shares.minus(way.axis().times(shares.dot(way.axis())));
+    shares = rest.plus(way.axis().times(where.getValue()));
     cut();
   }
 
@@ -248,14 +256,13 @@ final class Slicing {
     Box box = shown.bounds();
     Vec3 size = box.size();
     return box.low()
-        .plus(
-            new Vec3(size.x() * shares.x(), size.y() * shares.y(), size.z() * shares.z()));
+        .plus(new Vec3(size.x() * shares.x(), size.y() * shares.y(), size.z() * shares.z()));
   }
 
   /** Square to the slice, to the side from which it is looked at. */
   private Vec3 towardsEye() {
-    boolean beyond = chair.heading().camera().eye().minus(at()).dot(way.across) < 0;
-    return beyond ? way.across.negated() : way.across;
+    boolean beyond = chair.heading().camera().eye().minus(at()).dot(way.axis()) < 0;
+    return beyond ? way.axis().negated() : way.axis();
   }
 
   /** The half that stays follows the eye round the chair. */
@@ -288,7 +295,7 @@ final class Slicing {
       return;
     }
     TextStyle style = new TextStyle(unit, 16, false, false);
-    double off = at().dot(way.across);
+    double off = at().dot(way.axis());
     told.setText(
         style.length(Math.abs(off))
             + switch (way) {

@@ -1,7 +1,9 @@
 package dryfit.view;
 
+import java.util.function.DoubleFunction;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.KeyEvent;
@@ -14,6 +16,7 @@ import javafx.scene.shape.Rectangle;
 final class SteelRule extends Region {
   private static final double HIGH = 22;
   private static final int MOST_LINES = 50;
+  private static final int TEN = 10;
 
   private final DoubleProperty value = new SimpleDoubleProperty();
   private final Rectangle mark = new Rectangle(5, HIGH - 4);
@@ -23,6 +26,7 @@ final class SteelRule extends Region {
   private Runnable onPress = () -> {};
   private Runnable onLift = () -> {};
   private Runnable onSlide = () -> {};
+  private DoubleFunction<String> reading = value -> "";
   private boolean held;
 
   SteelRule() {
@@ -61,6 +65,11 @@ final class SteelRule extends Region {
     }
   }
 
+  /** How a value is said aloud. */
+  void reading(DoubleFunction<String> told) {
+    reading = told;
+  }
+
   DoubleProperty value() {
     return value;
   }
@@ -88,16 +97,18 @@ final class SteelRule extends Region {
   }
 
   private void key(KeyEvent e) {
-    double by =
+    double wanted =
         switch (e.getCode()) {
-          case LEFT, DOWN -> -1;
-          case RIGHT, UP -> 1;
-          case PAGE_DOWN -> -10;
-          case PAGE_UP -> 10;
-          default -> 0;
+          case LEFT, DOWN -> value.get() - step;
+          case RIGHT, UP -> value.get() + step;
+          case PAGE_DOWN -> value.get() - TEN * step;
+          case PAGE_UP -> value.get() + TEN * step;
+          case HOME -> from;
+          case END -> to;
+          default -> Double.NaN;
         };
-    if (by != 0) {
-      move(value.get() + by * step);
+    if (!Double.isNaN(wanted)) {
+      move(wanted);
       e.consume();
     }
   }
@@ -141,6 +152,21 @@ final class SteelRule extends Region {
     mark.setX(share * getWidth() - 2.5);
     mark.setY(3);
     notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
+    notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+  }
+
+  @Override
+  public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+    switch (action) {
+      case INCREMENT -> move(value.get() + step);
+      case DECREMENT -> move(value.get() - step);
+      case SET_VALUE -> {
+        if (parameters.length > 0 && parameters[0] instanceof Number wanted) {
+          move(wanted.doubleValue());
+        }
+      }
+      default -> super.executeAccessibleAction(action, parameters);
+    }
   }
 
   @Override
@@ -149,6 +175,7 @@ final class SteelRule extends Region {
       case VALUE -> value.get();
       case MIN_VALUE -> from;
       case MAX_VALUE -> to;
+      case TEXT -> getAccessibleText() + ", " + reading.apply(value.get());
       default -> super.queryAccessibleAttribute(attribute, parameters);
     };
   }

@@ -1,19 +1,24 @@
 package dryfit.view;
 
-import dryfit.export.FindingText;
+import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Font;
@@ -27,9 +32,15 @@ final class Tickets extends ScrollPane {
   /** Height there is for the words below the heading. */
   private static final double ROOM = 88;
 
+  private static final PseudoClass TAKEN = PseudoClass.getPseudoClass("taken");
+
+  /** Of what keeps a chair from being built, as many as are told one by one. */
+  private static final int MOST = 12;
+
   private final HBox row = new HBox(12);
   private final Consumer<Finding> open;
   private List<Object> there = List.of();
+  private Optional<Finding> taken = Optional.empty();
 
   /**
    * @param open told which finding was taken up
@@ -42,22 +53,72 @@ final class Tickets extends ScrollPane {
     setFitToHeight(true);
     setVbarPolicy(ScrollBarPolicy.NEVER);
     getStyleClass().add("ticket-row");
+    addEventFilter(ScrollEvent.SCROLL, this::wheel);
     setPrefHeight(168);
     setMinHeight(168);
   }
 
   void show(FitReport report, TextStyle style) {
-    List<Object> now = List.of(report.findings(), style, report.joints().size());
+    List<Object> now =
+        List.of(
+            report.findings(), style, report.joints().size(), report.chair().design().variant());
     if (now.equals(there)) {
       return;
     }
     there = now;
     List<Node> tickets = new ArrayList<>();
-    for (List<Finding> alike : FindingText.alike(report.findings())) {
-      tickets.add(ticket(alike, style));
-    }
-    tickets.add(good(report));
+    // What is done with comes last, so that nothing is left to look at out of sight.
+    Words.told(report).stream()
+        .sorted(Comparator.comparing((List<Finding> alike) -> alike.get(0).waived().isPresent()))
+        .forEach(alike -> tickets.add(ticket(alike, style)));
+    tickets.add(joints(report));
     row.getChildren().setAll(tickets);
+    take(taken);
+  }
+
+  /** What keeps the chair from being built: what was found before is of another one. */
+  void cannotBeBuilt(List<Problem> problems) {
+    there = List.of();
+    List<Node> tickets = new ArrayList<>();
+    for (Problem problem : problems.subList(0, Math.min(MOST, problems.size()))) {
+      tickets.add(
+          paper(
+              TicketEdge.Kind.STOPS,
+              "Cannot be built",
+              Words.problem(problem),
+              Words.line(problem)));
+    }
+    if (problems.size() > MOST) {
+      int rest = problems.size() - MOST;
+      tickets.add(paper(TicketEdge.Kind.KNOW, "And more", rest + " more like these.", ""));
+    }
+    row.getChildren().setAll(tickets);
+  }
+
+  /** Marks the ticket of a finding as the one in hand. */
+  void take(Optional<Finding> finding) {
+    taken = finding;
+    for (Node ticket : row.getChildren()) {
+      boolean held =
+          ticket.getUserData() instanceof Finding f
+              && finding.filter(t -> isSame(t, f)).isPresent();
+      ticket.pseudoClassStateChanged(TAKEN, held);
+    }
+  }
+
+  private static boolean isSame(Finding a, Finding b) {
+    return a.check().equals(b.check())
+        && a.parts().equals(b.parts())
+        && a.joints().equals(b.joints());
+  }
+
+  /** A wheel turns up and down; the row goes along. */
+  private void wheel(ScrollEvent e) {
+    double over = row.getWidth() - getViewportBounds().getWidth();
+    if (over > 0 && e.getDeltaX() == 0 && e.getDeltaY() != 0) {
+      setHvalue(Math.max(0, Math.min(1, getHvalue() - e.getDeltaY() / over)));
+      e.consume();
+    }
   }
 
   private Button ticket(List<Finding> alike, TextStyle style) {
@@ -72,7 +133,11 @@ final class Tickets extends ScrollPane {
                     .filter(t -> !t.isEmpty())
                     .collect(Collectors.joining(" · ")));
     Button ticket = paper(kind(f), Words.severity(f), f.message(), foot);
-    ticket.setOnAction(e -> open.accept(f));
+    ticket.setOnAction(
+        e -> {
+          take(Optional.of(f));
+          open.accept(f);
+        });
     ticket.setUserData(f);
     return ticket;
   }
@@ -88,23 +153,34 @@ final class Tickets extends ScrollPane {
     };
   }
 
-  private static Button good(FitReport report) {
-    long bad =
+  /** What may be left alone; green only where nothing stops the build. */
+  private static Button joints(FitReport report) {
+    Set<String> bad =
         report.findings().stream()
             .filter(Finding::stopsTheBuild)
             .flatMap(f -> f.joints().stream())
-            .distinct()
-            .count();
-    long seated = report.joints().size() - bad;
-    boolean clear = report.fits();
-    return paper(
-        TicketEdge.Kind.GOOD,
-        "Good",
-        seated
-            + (seated == 1 ? " joint goes" : " joints go")
-            + " together as drawn"
-            + (clear ? "; nothing is in the way of anything else." : "."),
-        report.chair().parts().size() + " parts");
+            .collect(Collectors.toSet());
+    int all = report.joints().size();
+    long seated = report.joints().stream().filter(j -> !bad.contains(j.joint().label())).count();
+    String joints = seated == 1 ? " joint goes together" : " joints go together";
+    String about =
+        "“" + report.chair().design().variant() + "” · " + report.chair().parts().size() + " parts";
+    if (report.fits()) {
+      return paper(
+          TicketEdge.Kind.GOOD,
+          "Fits",
+          seated + joints + " as drawn; nothing is in the way of anything else.",
+          about);
+    }
+    String others =
+        bad.isEmpty()
+            ? "Each of the "
+                + all
+                + joints.replace("joints go", "joints goes")
+                + " by itself; it is"
+                + " parts that are in each other's way."
+            : seated + " of " + all + joints + " as drawn; the others stop the build.";
+    return paper(TicketEdge.Kind.KNOW, "Joints", others, about);
   }
 
   private static Button paper(TicketEdge.Kind kind, String head, String text, String foot) {

@@ -1,9 +1,21 @@
 package dryfit.view;
 
 import dryfit.document.Difference;
+import dryfit.document.Problem;
+import dryfit.export.FindingText;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
+import dryfit.fit.FitReport;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** How things are called on screen. */
 final class Words {
@@ -27,7 +39,27 @@ final class Words {
   static String dimension(String name) {
     return name.replace('_', ' ')
         .replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ")
-        .toLowerCase(java.util.Locale.ROOT);
+        .toLowerCase(Locale.ROOT);
+  }
+
+  /** A formula with every dimension as it is called on screen: {@code seat top + 220}. */
+  static String formula(String formula, Collection<String> names) {
+    String told = formula;
+    for (String name : names) {
+      told =
+          told.replaceAll(
+              "\\b" + Pattern.quote(name) + "\\b", Matcher.quoteReplacement(dimension(name)));
+    }
+    return told;
+  }
+
+  /** The reason without the place in the document: the maker is looking at it. */
+  static String reason(Problem problem) {
+    String place = problem.pointer() + ": ";
+    String message = problem.message();
+    String reason = message.startsWith(place) ? message.substring(place.length()) : message;
+    // Where else it counts is told in places of the document, which nobody sees on screen.
+    return reason.replaceAll("; it is used at /.*$", "").replaceAll("\\.$", "");
   }
 
   static String severity(Finding finding) {
@@ -41,11 +73,57 @@ final class Words {
     };
   }
 
+  /**
+   * Findings as the terminal lists and counts them: those that say the same of both hands are one.
+   * In the report's order.
+   */
+  static List<List<Finding>> told(FitReport report) {
+    Map<List<Object>, List<Finding>> sorts = new LinkedHashMap<>();
+    for (Finding f : report.findings()) {
+      sorts
+          .computeIfAbsent(List.of(f.severity(), f.waived().isPresent()), sort -> new ArrayList<>())
+          .add(f);
+    }
+    return sorts.values().stream()
+        .flatMap(sort -> FindingText.alike(sort).stream())
+        .sorted(Comparator.comparing(alike -> report.findings().indexOf(alike.get(0))))
+        .toList();
+  }
+
+  /** What keeps a chair from being built, as a sentence. */
+  static String problem(Problem problem) {
+    String reason = reason(problem);
+    return reason.isEmpty()
+        ? ""
+        : reason.substring(0, 1).toUpperCase(Locale.ROOT) + reason.substring(1) + ".";
+  }
+
+  /** Where it is written; empty if the document could not be read at all. */
+  static String line(Problem problem) {
+    return problem.line() > 0 ? "line " + problem.line() + " of the document" : "";
+  }
+
+  /** The answer to whether it fits, with the terminal's counts. */
+  static String verdict(FitReport report) {
+    long stops = counted(report, Finding::stopsTheBuild);
+    long looks =
+        counted(report, f -> f.severity() == Finding.Severity.LOOK && f.waived().isEmpty());
+    String look = looks == 0 ? "" : ", " + looks + " to look at";
+    return report.fits()
+        ? "fits" + look
+        : "does not fit: " + stops + (stops == 1 ? " stops" : " stop") + " the build" + look;
+  }
+
+  private static long counted(FitReport report, Predicate<Finding> which) {
+    return told(report).stream().filter(alike -> which.test(alike.get(0))).count();
+  }
+
   /** What was measured and what is allowed; empty where nothing is. */
   static String figures(Finding f, TextStyle style) {
     return f.severity() == Finding.Severity.KNOW
         ? ""
-        : style.quantity(f.measured(), f.unit())
+        : "measured "
+            + style.quantity(f.measured(), f.unit())
             + " · limit "
             + style.quantity(f.limit(), f.unit());
   }

@@ -40,6 +40,24 @@ class CompareCommandTest {
   }
 
   @Test
+  void whatIsNamedTwiceIsComparedOnceAndTold() {
+    Said said = Said.by("compare", STOOL, "models/kiln-stool.json", "./models/kiln-stool.json");
+    assertThat(said.code()).isZero();
+    assertThat(said.err()).contains("./models/kiln-stool.json, as drawn, is named twice");
+    assertThat(said.out()).doesNotContain("\nC  ");
+    Said alone = Said.by("compare", STOOL, STOOL);
+    assertThat(alone.code()).isEqualTo(2);
+    assertThat(alone.err()).contains("nothing to compare");
+  }
+
+  @Test
+  void twoFilesOfOneNameAreToldApartByTheirFolders() throws Exception {
+    Path other = Files.copy(Path.of(STOOL), folder.resolve("low-stool.json"));
+    Said said = Said.by("compare", STOOL, other.toString());
+    assertThat(said.out()).contains("A  " + STOOL + ", as drawn").contains("B  " + other + ", as");
+  }
+
+  @Test
   void aPageIsWrittenWhole() throws Exception {
     Path page = folder.resolve("high.html");
     Said said = Said.by("compare", STOOL, "--variant", "high", "--page", page.toString());

@@ -6,10 +6,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MeasureCommandTest {
   @TempDir Path folder;
@@ -71,6 +74,32 @@ class MeasureCommandTest {
                 .code())
         .isEqualTo(2);
     assertThat(run("--part", "front-rail").code()).isEqualTo(2);
+    assertThat(Files.readAllBytes(stool)).isEqualTo(before);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--what thickness --value 21mm --on 2026-03-02 | --part, --joint or --frame, with its name",
+        "--part front-rail --joint x --what width --value 21mm --on 2026-03-02 | of one thing",
+        "--part front-rail --value 21mm --on 2026-03-02 | --what is missing: which size was",
+        "--part front-rail --what thick --value 21mm --on 2026-03-02 | not 'thick'",
+        "--part front-rail --what width --on 2026-03-02 | --value is missing: what was found",
+        "--part front-rail --what width --value 21mm | --on is missing: the day",
+        "--part front-rail --what width --value 21mm --on 2026-3-2 | not '2026-3-2'",
+        "--part side-rail --hand left --what width --value 21mm --on 2026-03-02 | 'side-rail left'",
+        "--joint j --hand lft --what proud --value 1mm --on 2026-03-02 | left or right, not 'lft'",
+        "--joint j --at top --what proud --value 1mm --on 2026-03-02 | proud has no such place",
+        "--joint j --at up --what shoulder_gap --value 1mm --on 2026-03-02 | not 'up'; without it"
+      })
+  void eachSlipHasAMessageOfItsOwn(String args, String message) throws IOException {
+    byte[] before = Files.readAllBytes(stool);
+    Said said =
+        run(Arrays.stream(args.split(" ")).map(a -> a.replace('_', ' ')).toArray(String[]::new));
+    assertThat(said.code()).isEqualTo(2);
+    assertThat(said.err()).contains(message);
+    assertThat(said.err().lines()).hasSize(1);
     assertThat(Files.readAllBytes(stool)).isEqualTo(before);
   }
 

@@ -26,6 +26,21 @@ class SweepCommandTest {
     assertThat(said.out()).contains("\"fits\" : false");
   }
 
+  @Test
+  void whatIsBeyondTheDimensionsOwnRangeIsMarkedAndNotCalledAFit() {
+    // The document lets seatTop be 380 to 480 mm.
+    Said said = Said.by("sweep", STOOL, "seatTop from 470 to 500 step 10");
+    assertThat(said.code()).isZero();
+    assertThat(said.out()).contains("fits, out").contains("from 380.00 mm to 480.00 mm");
+    assertThat(said.out())
+        .endsWith(
+            "FITS from 470.00 mm to 480.00 mm; without the document's limits from 470.00 mm to"
+                + " 500.00 mm\n");
+    Said beyond = Said.by("sweep", STOOL, "seatTop from 490 to 500 step 10");
+    assertThat(beyond.code()).isEqualTo(4);
+    assertThat(beyond.out()).contains("DOES NOT FIT where the document lets it be");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "seatTop 400 to 460, is written",

@@ -69,7 +69,13 @@ class AssemblyOutTest {
     String text = text(order);
     assertThat(text).contains("the front frame, the back frame");
     assertThat(text).contains("free if \"side rail to front leg\" goes in straight to the front");
-    assertThat(text.strip()).endsWith("DOES NOT GO TOGETHER: one group of parts locks");
+    // Below the rails the stretchers lock as well, and would when the rails are mended.
+    assertThat(text)
+        .contains("  2  the front frame, the back frame, side-stretcher right and side");
+    // Turned in the front legs the tenons of the side rails would meet those of the front rail.
+    assertThat(order.openings())
+        .containsExactly(List.of("side rail to back leg", "side stretcher to front leg"));
+    assertThat(text.strip()).endsWith("DOES NOT GO TOGETHER: 2 groups of parts lock");
     assertThat(Schemas.problems("assembly-1.schema.json", json(order))).isEmpty();
   }
 }

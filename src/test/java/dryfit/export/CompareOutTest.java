@@ -58,13 +58,27 @@ class CompareOutTest {
 
   @Test
   void thePageNeedsNothingElseAndIsTheSameEveryTime() {
-    byte[] bytes = ComparePage.bytes(COMPARISON, TextStyle.of(LengthUnit.MM));
+    Comparison thick =
+        Comparison.of(
+            List.of(
+                new Side("short <tenons>", SHORT),
+                new Side("thick", Fitted.of(Fitted.frame("2", "7/8", "1/4", "3/8", "3/4", "")))));
+    byte[] bytes = ComparePage.bytes(thick, TextStyle.of(LengthUnit.MM));
     String page = new String(bytes, StandardCharsets.UTF_8);
     assertThat(page)
         .contains("short &lt;tenons&gt;", "laid over each other", "data:image/png;base64,")
         .doesNotContain("http", "<script");
     // Three views, each with the two chairs and both over each other.
     assertThat(page.split("<img ", -1)).hasSize(1 + 9);
-    assertThat(ComparePage.bytes(COMPARISON, TextStyle.of(LengthUnit.MM))).isEqualTo(bytes);
+    assertThat(ComparePage.bytes(thick, TextStyle.of(LengthUnit.MM))).isEqualTo(bytes);
+  }
+
+  @Test
+  void whatLooksTheSameIsNotLaidOverItself() {
+    Comparison same = Comparison.of(List.of(new Side("a", SHORT), new Side("b", SHORT)));
+    String page =
+        new String(ComparePage.bytes(same, TextStyle.of(LengthUnit.MM)), StandardCharsets.UTF_8);
+    assertThat(page).contains("B looks like A from here.").doesNotContain("laid over each other");
+    assertThat(page).contains("prefers-color-scheme:dark", "name=\"viewport\"");
   }
 }

@@ -64,7 +64,7 @@ class SpreadOutTest {
   void theShortReportHasTheLikeliestFirstAndTheAnswerLast() {
     String text = text(Spreader.of(Frames.rectangle("")), false);
     assertThat(text).startsWith("Most likely beyond their limit\n\n  ");
-    assertThat(text).contains("gap at the shoulder (2 alike)", "±0.25°", "20000 chairs");
+    assertThat(text).contains("gap at the shoulder (2 alike)", "±0.10°", "±0.50°", "20000 chairs");
     assertThat(text.strip().lines().reduce("", (a, b) -> b)).startsWith("LOOK: ");
   }
 

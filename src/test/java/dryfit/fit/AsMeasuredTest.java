@@ -105,6 +105,41 @@ class AsMeasuredTest {
   }
 
   @Test
+  void aTenonMadeGoodOnOneCheekSaysWhereTheRailEndsUp() {
+    // The rail is set back 4 mm; veneer on the inside cheek alone moves it out by 0.2 mm.
+    Told loose = told(joint("tenon thickness", 7.6)).get(0);
+    assertThat(loose.advice().get(1))
+        .contains("the outside cheek leaves its outside face 4.20 mm set back")
+        .contains("the inside cheek 3.80 mm set back", "planned 4.00 mm set back");
+    // Planing moves it towards the planed cheek: 0.15 mm out if that is the outside one.
+    Told fat = told(joint("tenon thickness", 8.3)).get(0);
+    assertThat(fat.advice().get(1))
+        .contains("the outside cheek leaves its outside face 3.85 mm set back")
+        .contains("the inside cheek 4.15 mm set back");
+  }
+
+  @Test
+  void theWidthOfATenonIsHeldAgainstTheLengthOfItsMortise() {
+    // 44 with 0.5 at each edge: a mortise 45 long. 45.2 is 0.1 too much and 0.6 to take off.
+    Told told = told(joint("tenon width", 45.2)).get(0);
+    assertThat(told.planned()).hasValueCloseTo(44.0, within(1e-9));
+    assertThat(told.conflict()).isTrue();
+    assertThat(told.advice().get(0)).contains("gap of −0.10 mm", "plane 0.60 mm off each edge");
+    List<Told> both = told(joint("tenon width", 45.2), joint("mortise length", 45.8));
+    assertThat(both.get(1).planned()).hasValueCloseTo(45.0, within(1e-9));
+    assertThat(both.get(0).advice()).containsExactly("fits, with a gap of 0.30 mm at each edge");
+    assertThat(both.get(1).conflict()).isFalse();
+  }
+
+  @Test
+  void aLeanMovesTheFarShoulderNotTheTipOfTheFarTenon() {
+    // Shoulders are 360 - 22 - 44 = 294 apart: 294 tan 1 deg = 5.13.
+    String lean =
+        "{\"joint\": \"side rail to front leg\", \"what\": \"lean along\", \"value\": \"1 deg\"}";
+    assertThat(told(lean).get(0).advice().get(0)).contains("over 294.0 mm", "5.13 mm off");
+  }
+
+  @Test
   void aTenonIsHeldAgainstTheRealMortise() {
     List<Told> told = told(joint("tenon thickness", 7.6), joint("mortise thickness", 7.8));
     assertThat(told.get(0).conflict()).isFalse();

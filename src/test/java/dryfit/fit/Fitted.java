@@ -8,6 +8,7 @@ import dryfit.document.DocumentReader;
 import dryfit.document.Reading;
 import dryfit.solid.Kernel;
 import dryfit.solid.exact.ExactKernel;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Fits small chairs written out in tests. */
@@ -22,6 +23,12 @@ public final class Fitted {
     Design design = accepted(document.design(Design.AS_DRAWN));
     Chair chair = accepted(ChairBuilder.build(design, KERNEL));
     return DryFit.of(chair);
+  }
+
+  /** A model as drawn. */
+  static Chair chair(Path model) {
+    Design design = accepted(accepted(DocumentReader.read(model)).design(Design.AS_DRAWN));
+    return accepted(ChairBuilder.build(design, KERNEL));
   }
 
   private static <T> T accepted(Reading<T> reading) {

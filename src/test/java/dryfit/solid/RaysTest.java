@@ -69,6 +69,58 @@ class RaysTest {
   }
 
   @Test
+  void aBeamSeesWhatSingleRaysSee() {
+    Frame placed = Frame.of(new Vec3(3, -2, 8), new Vec3(1, 0.2, -0.1), new Vec3(-0.1, 1, 0.3));
+    Rays rays = Rays.of(ELL.mesh()).placed(placed);
+    Random random = new Random(20261126);
+    int met = 0;
+    for (int n = 0; n < 300; n++) {
+      // Half of the ways are along the shape's own axes, where edges are met.
+      Vec3 way =
+          n % 2 == 0
+              ? placed.turn(n % 4 == 0 ? Vec3.BACK.negated() : Vec3.RIGHT)
+              : new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian())
+                  .unit();
+      List<Vec3> ends = List.of(somewhere(random, placed), somewhere(random, placed));
+      Rays.Beam beam = rays.beam(ends, way);
+      for (int k = 0; k < 20; k++) {
+        Vec3 from = k < 2 ? ends.get(k) : somewhere(random, placed);
+        assertThat(beam.first(from)).isEqualTo(rays.first(from, way));
+        met += beam.first(from).isPresent() ? 1 : 0;
+      }
+    }
+    assertThat(met).isGreaterThan(1000);
+  }
+
+  @Test
+  void aMirroredMeshAnswersWithTheSameFaces() {
+    Rays rays = Rays.of(ELL.mesh());
+    Rays mirrored = new Solid(ELL.mesh(), ELL.cells()).mirroredZ().rays();
+    Rays anew = Rays.of(dryfit.geometry.Meshes.mirroredZ(ELL.mesh()));
+    Random random = new Random(4);
+    for (int n = 0; n < 500; n++) {
+      Vec3 from = somewhere(random, Frame.CHAIR);
+      Vec3 way =
+          new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
+      List<Rays.Hit> there = mirrored.hits(new Vec3(from.x(), from.y(), -from.z()), turned(way));
+      assertThat(there).isEqualTo(rays.hits(from, way));
+      // From inside a face it is in or out.
+      Vec3 off = from.plus(new Vec3(0.31, 0.17, 0.23));
+      assertThat(rays.hits(off, way)).hasSameSizeAs(anew.hits(turned(off), turned(way)));
+    }
+  }
+
+  private static Vec3 turned(Vec3 v) {
+    return new Vec3(v.x(), v.y(), -v.z());
+  }
+
+  private static Vec3 somewhere(Random random, Frame in) {
+    // Whole millimetres come to lie on faces and edges.
+    return in.place(
+        new Vec3(random.nextInt(50) - 5, random.nextInt(70) - 5, random.nextInt(30) - 5));
+  }
+
+  @Test
   void aHollowIsSeenBetweenTwoWalls() {
     Rays rays = Rays.of(ELL.mesh());
     assertThat(rays.hits(new Vec3(-5, 5, 7), Vec3.RIGHT)).hasSize(2);

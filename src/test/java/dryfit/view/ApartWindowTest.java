@@ -84,7 +84,9 @@ class ApartWindowTest extends WindowTest {
     assertThat(plane().normal()).isEqualTo(Vec3.UP);
     assertThat(plane().height(finding.at())).isCloseTo(0, within(0.01));
     assertThat(screen.orbit().elevation()).isGreaterThan(Math.toRadians(50));
-    assertThat(OnScreen.ask(() -> robot.lookup("#slice-from-above").<ToggleButton>query().isSelected()))
+    assertThat(
+            OnScreen.ask(
+                () -> robot.lookup("#slice-from-above").<ToggleButton>query().isSelected()))
         .isTrue();
     assertThat(text(robot, "#slice-told")).endsWith(" mm above the floor");
     assertThat(screen.freshlySawn()).as("pixels of cut faces").isGreaterThan(300);

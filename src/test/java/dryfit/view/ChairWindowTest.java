@@ -235,7 +235,8 @@ class ChairWindowTest extends WindowTest {
     screen.settled();
     assertThat(text(robot, "#measured")).matches("(?s).* in( \\S+)? across.*");
     TextField seat = robot.lookup("#value-seatTop").query();
-    assertThat(Double.parseDouble(seat.getText())).isCloseTo(440 / 25.4, within(0.001));
+    // 440 mm are 17.3228 in, and 17 21/64 in are 17.3281.
+    assertThat(seat.getText()).isEqualTo("17 21/64");
     screen.photograph("12-inches");
   }
 

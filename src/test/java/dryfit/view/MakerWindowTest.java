@@ -48,8 +48,7 @@ class MakerWindowTest extends WindowTest {
         });
     screen.settled();
     assertThat(robot.lookup("#accept").queryAll()).isEmpty();
-    assertThat(robot.lookup("#finding-message").queryAll())
-        .noneMatch(l -> ((Labeled) l).getText().equals(look.message()));
+    assertThat(tickets(robot)).noneMatch(t -> ((Finding) t.getUserData()).equals(look));
   }
 
   @Test
@@ -65,7 +64,8 @@ class MakerWindowTest extends WindowTest {
     robot.clickOn(ticket);
     screen.settled();
     screen.landed();
-    assertThat(text(robot, "#finding-message")).isEqualTo(finding.message());
+    assertThat(text(robot, "#finding-note .place"))
+        .isEqualTo("in the document: " + finding.pointer());
     screen.photograph("23-finding-to-its-end");
     robot.clickOn("#accept");
     screen.settled();

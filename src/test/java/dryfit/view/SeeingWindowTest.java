@@ -82,8 +82,7 @@ class SeeingWindowTest extends WindowTest {
     screen.photograph("40-slice-at-finding");
     slide(robot, "#slice-at", 0.2);
     screen.settled();
-    assertThat(highestCut())
-        .isCloseTo(box.low().z() + 0.2 * box.size().z(), within(0.01));
+    assertThat(highestCut()).isCloseTo(box.low().z() + 0.2 * box.size().z(), within(0.01));
 
     robot.clickOn("#slice-from-the-front");
     screen.landed();
@@ -103,8 +102,7 @@ class SeeingWindowTest extends WindowTest {
             float[] xyz = cuts.get(i).cut().getPoints().toArray(null);
             for (int p = 0; p < xyz.length; p += 3) {
               Vec3 at = new Vec3(xyz[p], xyz[p + 1], xyz[p + 2]);
-              high =
-                  Math.max(high, screen.shown().parts().get(i).frame().place(at).z());
+              high = Math.max(high, screen.shown().parts().get(i).frame().place(at).z());
             }
           }
           return high;

@@ -25,7 +25,8 @@ abstract class WindowTest {
   /** Not a {@code @Start} method: those are only found in the class of the test itself. */
   @BeforeEach
   void begin() {
-    screen = OnScreen.ask(() -> new OnScreen(FxToolkit.toolkitContext().getRegisteredStage(), state));
+    screen =
+        OnScreen.ask(() -> new OnScreen(FxToolkit.toolkitContext().getRegisteredStage(), state));
   }
 
   @AfterEach

@@ -1,6 +1,8 @@
 package dryfit.fit.compare;
 
 import dryfit.document.Quantity;
+import dryfit.measure.Tolerances;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,9 +24,52 @@ public record Sweep(Plan plan, List<Point> points, List<Range> ranges) {
    *
    * @param from first value, millimetres, radians or a plain number; so are the others
    * @param step above zero
+   * @param least what the document lets the dimension be at least; NaN if it does not say
+   * @param most and at most
    */
   public record Plan(
-      String variant, String dimension, Quantity.Kind kind, double from, double to, double step) {}
+      String variant,
+      String dimension,
+      Quantity.Kind kind,
+      double from,
+      double to,
+      double step,
+      double least,
+      double most) {
+
+    /** Whether the document says what the dimension may be. */
+    public boolean isBounded() {
+      return !Double.isNaN(least) || !Double.isNaN(most);
+    }
+
+    /** Whether the document lets the dimension have this value. */
+    public boolean allows(double value) {
+      return !(value < least - Tolerances.coincident())
+          && !(value > most + Tolerances.coincident());
+    }
+  }
+
+  /**
+   * Where the chair fits and the document lets the dimension be, rising; the ends were found as
+   * those of {@link #ranges}, or are the document's.
+   */
+  public List<Range> allowed() {
+    List<Range> allowed = new ArrayList<>();
+    for (Range r : ranges) {
+      // Comparisons with what the document does not say are false.
+      double from = r.from() < plan.least() ? plan.least() : r.from();
+      double to = r.to() > plan.most() ? plan.most() : r.to();
+      if (from <= to) {
+        allowed.add(
+            new Range(
+                from,
+                to,
+                from == r.from() ? r.below() : Optional.empty(),
+                to == r.to() ? r.above() : Optional.empty()));
+      }
+    }
+    return allowed;
+  }
 
   /**
    * The chair at one value.

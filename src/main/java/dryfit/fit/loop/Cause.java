@@ -1,5 +1,7 @@
 package dryfit.fit.loop;
 
+import dryfit.build.Chair;
+import dryfit.document.Design;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -16,6 +18,19 @@ public record Cause(
     String subject, String what, boolean angle, List<Effect> effects, OptionalDouble off) {
   public Cause {
     effects = List.copyOf(effects);
+  }
+
+  /** How far off it may be either way, mm or radians. */
+  public double accuracy(Chair chair) {
+    Design.Accuracy accuracy = chair.design().accuracy();
+    if (!angle) {
+      return accuracy.length();
+    }
+    boolean bored =
+        effects.stream()
+            .map(e -> chair.joints().get(e.joint()).plan())
+            .anyMatch(j -> j.diameter().isPresent());
+    return bored ? accuracy.bored() : accuracy.angle();
   }
 
   /**

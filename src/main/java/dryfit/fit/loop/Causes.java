@@ -33,10 +33,27 @@ public final class Causes {
   private final PlannedSizes plan;
   private final List<Integer> ties;
 
+  /** Whether a twin that is still to be made counts as made like the one that was measured. */
+  private final boolean alike;
+
+  /** With what was measured, and nothing else. */
   Causes(Chair chair, PlannedSizes plan) {
+    this(chair, plan, false);
+  }
+
+  private Causes(Chair chair, PlannedSizes plan, boolean alike) {
     this.chair = chair;
     this.plan = plan;
     this.ties = ties(chair);
+    this.alike = alike;
+  }
+
+  /**
+   * As the chair is to be made: where one of a pair came out thinner, the other is made as thin, as
+   * {@link dryfit.fit.AsMeasured} advises.
+   */
+  static Causes withTwinsAlike(Chair chair, PlannedSizes plan) {
+    return new Causes(chair, plan, true);
   }
 
   /** Indexes of the joints that hold an end of a part in its place. */
@@ -123,8 +140,21 @@ public final class Causes {
       }
     }
     if (!effects.isEmpty()) {
-      all.add(new Cause(part.label(), what, false, effects, off(part, what)));
+      OptionalDouble own = off(part, what);
+      OptionalDouble off = own.isEmpty() && alike ? offOfTwin(part, what) : own;
+      all.add(new Cause(part.label(), what, false, effects, off));
     }
+  }
+
+  /** By how much the other of a pair is smaller; it can never be made larger. */
+  private OptionalDouble offOfTwin(Part part, String what) {
+    OptionalDouble off =
+        chair.parts().stream()
+            .filter(p -> p.name().equals(part.name()) && p.hand() != part.hand())
+            .map(p -> off(p, what))
+            .findFirst()
+            .orElse(OptionalDouble.empty());
+    return off.isPresent() && off.getAsDouble() < 0 ? off : OptionalDouble.empty();
   }
 
   // ---- joints ----

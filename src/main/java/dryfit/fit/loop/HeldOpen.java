@@ -3,7 +3,6 @@ package dryfit.fit.loop;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
-import dryfit.document.Design;
 import dryfit.document.Design.Measurement;
 import dryfit.document.Hand;
 import dryfit.fit.PlannedSizes;
@@ -15,6 +14,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -26,22 +26,36 @@ import java.util.Set;
  *
  * @param joint label of the joint
  * @param at edge of the shoulder, or empty for its middle
+ * @param touching the edge across from it, if the shoulder is taken to touch there because nothing
+ *     was measured; otherwise empty
  * @param gap as it was measured, mm
  * @param round labels of the parts of the frame, from what the tenon goes into; none if no closed
  *     frame goes through the joint
  * @param measured the sum of what the measured sizes make of the gap, mm
  * @param suspects what could cause most of it first
+ * @param leftOut what also holds parts of the frame and was not looked at
  */
 public record HeldOpen(
     String joint,
     String at,
+    String touching,
     double gap,
     List<String> round,
     double measured,
-    List<Suspect> suspects) {
+    List<Suspect> suspects,
+    List<String> leftOut) {
   public HeldOpen {
     round = List.copyOf(round);
     suspects = List.copyOf(suspects);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** Less than this of a gap, or of a millimetre, is what a feeler gauge and a rule disagree by. */
+  private static final double AGREES = 0.1;
+
+  /** Whether the measured sizes make the gap, or all but what no one could measure. */
+  public boolean isExplained() {
+    return Math.abs(unexplained()) <= Math.max(AGREES * gap, AGREES / 2);
   }
 
   /** Gaps that are not explained by measured sizes. */
@@ -93,30 +107,43 @@ public record HeldOpen(
         OptionalDouble gap = causes.off(j, Causes.OPEN, m.at());
         boolean about = PlannedSizes.isAbout(m, j) && gap.isPresent();
         if (about && told.add(j.label() + " " + m.at())) {
-          out.add(of(chair, all, i, m.at(), gap.getAsDouble()));
+          String across = ACROSS.getOrDefault(m.at(), "");
+          boolean bothEdges = causes.off(j, Causes.OPEN, across).isPresent() && !m.at().isEmpty();
+          String touching = bothEdges || m.at().isEmpty() ? "" : across;
+          out.add(of(chair, all, i, m.at(), touching, gap.getAsDouble()));
         }
       }
     }
     return out;
   }
 
-  private static HeldOpen of(Chair chair, List<Cause> all, int open, String at, double gap) {
+  private static final Map<String, String> ACROSS =
+      Map.of(
+          "top", "bottom", "bottom", "top", "front", "back", "back", "front", "outside", "inside",
+          "inside", "outside");
+
+  private static HeldOpen of(
+      Chair chair, List<Cause> all, int open, String at, String touching, double gap) {
     Joint joint = chair.joints().get(open);
     List<Step> way = Round.of(chair, Causes.ties(chair), open);
     if (way.isEmpty()) {
-      return new HeldOpen(joint.label(), at, gap, List.of(), 0, List.of());
+      return new HeldOpen(joint.label(), at, touching, gap, List.of(), 0, List.of(), List.of());
     }
     Vec3 place = joint.at().plus(edge(chair, joint, at));
+    Vec3 other = joint.at().plus(edge(chair, joint, touching));
     List<Suspect> suspects = new ArrayList<>();
     double measured = 0;
     for (Cause cause : all) {
-      double each = opens(chair, way, open, place, cause);
+      // Where the other edge touches, only what opens this one more than that one opens anything.
+      double each =
+          opens(chair, way, open, place, cause)
+              - (touching.isEmpty() ? 0 : opens(chair, way, open, other, cause));
       boolean own = cause.subject().equals(joint.label()) && cause.what().equals(Causes.OPEN);
       if (!own && Math.abs(each) > (cause.angle() ? 1000 * NONE : NONE)) {
         double could =
             cause.off().isPresent()
                 ? each * cause.off().getAsDouble()
-                : Math.abs(each) * accuracy(chair.design(), cause);
+                : Math.abs(each) * cause.accuracy(chair);
         measured += cause.off().isPresent() ? could : 0;
         suspects.add(new Suspect(cause, each, could, OptionalDouble.empty()));
       }
@@ -137,11 +164,11 @@ public record HeldOpen(
     Set<String> round = new LinkedHashSet<>();
     round.add(chair.parts().get(joint.mortised()).label());
     way.forEach(s -> round.add(chair.parts().get(s.to()).label()));
-    return new HeldOpen(joint.label(), at, gap, List.copyOf(round), measured, ranked);
-  }
-
-  private static double accuracy(Design design, Cause cause) {
-    return cause.angle() ? design.accuracy().angle() : design.accuracy().length();
+    Set<Integer> parts = new LinkedHashSet<>(List.of(joint.mortised()));
+    way.forEach(s -> parts.add(s.to()));
+    List<String> leftOut = LeftOut.at(chair, parts);
+    return new HeldOpen(
+        joint.label(), at, touching, gap, List.copyOf(round), measured, ranked, leftOut);
   }
 
   /** How much a millimetre or a radian opens the joint at a place of its shoulder. */

@@ -26,19 +26,22 @@ import java.util.Set;
  * @param conflicts joints between made parts that do not close
  * @param cures each by itself closes all of them
  * @param frames how far the made parts put each frame out of square, and what was measured
+ * @param leftOut what was not reckoned with and comes out otherwise
  */
 public record Remade(
     List<String> made,
     List<Change> changes,
     List<Conflict> conflicts,
     List<Cure> cures,
-    List<Square> frames) {
+    List<Square> frames,
+    List<LeftOut> leftOut) {
   public Remade {
     made = List.copyOf(made);
     changes = List.copyOf(changes);
     conflicts = List.copyOf(conflicts);
     cures = List.copyOf(cures);
     frames = List.copyOf(frames);
+    leftOut = List.copyOf(leftOut);
   }
 
   /** How much of something comes from one measured size. */
@@ -100,8 +103,19 @@ public record Remade(
    * @param planned as drawn
    * @param expected as the parts are that were made
    * @param measured empty if not both were measured
+   * @param larger how much longer both are than the made parts make them, mm, with a sign; empty if
+   *     not both were measured
+   * @param across how much wider the frame would have to be to make all of that
+   * @param along how much deeper (the seat) or taller (front and back) instead
    */
-  public record Square(String frame, double planned, double expected, OptionalDouble measured) {
+  public record Square(
+      String frame,
+      double planned,
+      double expected,
+      OptionalDouble measured,
+      OptionalDouble larger,
+      double across,
+      double along) {
     /** What pulling along the longer diagonal puts right: no part is to blame for it, mm. */
     public OptionalDouble racked() {
       return measured.isPresent()
@@ -132,14 +146,14 @@ public record Remade(
     Closing(Chair chair, PlannedSizes plan) {
       this.chair = chair;
       this.plan = plan;
-      this.causes = new Causes(chair, plan);
+      this.causes = Causes.withTwinsAlike(chair, plan);
       this.made = causes.made();
       this.measured =
           causes.all().stream()
               .filter(c -> c.off().isPresent())
               .filter(c -> !c.what().equals(Causes.OPEN) && !c.what().equals(Causes.BOTTOMED))
               .toList();
-      this.slack = new Slack(chair, causes, made, measured, Set.of());
+      this.slack = Slack.withFewChanges(chair, causes, made, measured);
     }
 
     Remade all() {
@@ -149,7 +163,8 @@ public record Remade(
           changes(),
           conflicts,
           conflicts.isEmpty() ? List.of() : cures(),
-          frames());
+          frames(),
+          LeftOut.of(chair, slack, SHOWS));
     }
 
     // ---- parts to be made otherwise ----
@@ -326,11 +341,32 @@ public record Remade(
             a.isPresent() && b.isPresent()
                 ? OptionalDouble.of(a.getAsDouble() - b.getAsDouble())
                 : OptionalDouble.empty();
-        if (real.isPresent() || Math.abs(expected - planned) >= SHOWS) {
-          frames.add(new Square(left.frame(), planned, expected, real));
+        if (real.isPresent()) {
+          double longer =
+              (a.getAsDouble() - left.length() - grows(left)) / 2
+                  + (b.getAsDouble() - right.length() - grows(right)) / 2;
+          // A diagonal grows by the cosine of its angle to the side that does.
+          double across = Math.abs(left.along().unit().x()) + Math.abs(right.along().unit().x());
+          double along = rest(left.along().unit()) + rest(right.along().unit());
+          frames.add(
+              new Square(
+                  left.frame(),
+                  planned,
+                  expected,
+                  real,
+                  OptionalDouble.of(longer),
+                  2 * longer / across,
+                  2 * longer / along));
+        } else if (Math.abs(expected - planned) >= SHOWS) {
+          frames.add(
+              new Square(left.frame(), planned, expected, real, OptionalDouble.empty(), 0, 0));
         }
       }
       return frames;
+    }
+
+    private static double rest(Vec3 unit) {
+      return Math.hypot(unit.y(), unit.z());
     }
 
     private double grows(Diagonal d) {

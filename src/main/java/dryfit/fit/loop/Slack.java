@@ -7,7 +7,9 @@ import dryfit.document.Hand;
 import dryfit.fit.Diagonal;
 import dryfit.fit.loop.Cause.Effect;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -24,12 +26,13 @@ final class Slack {
   // That
   // lever is short, so what is made has to weigh so much that a gap there never spares a new part
   // an
-  // angle.
+  // angle. A length weighs so little that next to nothing of it is taken up by places instead, and
+  // not so little that parts keep their places in the room at its cost.
   private static final double MADE = 10_000;
   private static final double ALIKE = 30;
   private static final double ANGLE = 10;
   private static final double PLACE = 10;
-  private static final double LENGTH = 1;
+  private static final double LENGTH = 0.3;
   private static final double STAYS = 0.03;
 
   /** A part turned about its middle moves its ends about so far from it, mm. */
@@ -49,12 +52,58 @@ final class Slack {
 
   private static final int NO_JOINT = -1;
 
+  /**
+   * For each part by how much less readily than others it gets another length; all one at first.
+   */
+  private final double[] reluctance;
+
   private final int n;
   private final int sides;
   private final double[][] x;
 
   Slack(Chair chair, Causes causes, Set<Integer> made, List<Cause> measured, Set<Integer> freed) {
-    this(chair, causes, made, measured, freed, NO_JOINT);
+    this(chair, causes, made, measured, freed, NO_JOINT, alike(chair));
+  }
+
+  private static double[] alike(Chair chair) {
+    double[] all = new double[chair.parts().size()];
+    Arrays.fill(all, 1);
+    return all;
+  }
+
+  /** How often it is looked again which lengths are little changed. */
+  private static final int LOOKS = 4;
+
+  /**
+   * A length that changes by less than this share of the most counts as so much, or it may never.
+   */
+  private static final double LITTLE = 0.02;
+
+  /**
+   * The same, with as few lengths changed as will do: squares alone spread a change over every part
+   * that can take a bit of it, where a maker makes one rail longer. What changed little is held
+   * more firmly each time, so that the sum of the changes becomes least and no longer that of their
+   * squares.
+   */
+  static Slack withFewChanges(Chair chair, Causes causes, Set<Integer> made, List<Cause> measured) {
+    Slack slack = new Slack(chair, causes, made, measured, Set.of());
+    for (int look = 0; look < LOOKS && !measured.isEmpty(); look++) {
+      double[] changes = new double[chair.parts().size()];
+      double most = 0;
+      for (int p = 0; p < changes.length; p++) {
+        changes[p] = made.contains(p) ? 0 : Math.abs(Arrays.stream(slack.length(p)).sum());
+        most = Math.max(most, changes[p]);
+      }
+      if (most < Tolerances.contact()) {
+        return slack;
+      }
+      double[] reluctance = new double[changes.length];
+      for (int p = 0; p < changes.length; p++) {
+        reluctance[p] = Math.sqrt(1 / Math.max(changes[p] / most, LITTLE));
+      }
+      slack = new Slack(chair, causes, made, measured, Set.of(), NO_JOINT, reluctance);
+    }
+    return slack;
   }
 
   private Slack(
@@ -63,8 +112,10 @@ final class Slack {
       Set<Integer> made,
       List<Cause> measured,
       Set<Integer> freed,
-      int loose) {
+      int loose,
+      double[] reluctance) {
     this.loose = loose;
+    this.reluctance = reluctance;
     this.chair = chair;
     this.ties = Causes.ties(chair);
     this.causes = causes;
@@ -78,7 +129,7 @@ final class Slack {
 
   /** The same with one joint left open, so that all that does not close shows there. */
   Slack without(int joint) {
-    return new Slack(chair, causes, made, measured, freed, joint);
+    return new Slack(chair, causes, made, measured, freed, joint, reluctance);
   }
 
   /** What is seen at a joint in one direction: as factors of the unknowns, and what is wanted. */
@@ -108,7 +159,9 @@ final class Slack {
     boolean mortise = !made.contains(j.mortised());
     Vec3 along = tenon ? causes.out(i) : j.mouth().normal();
     double[] moves = {
-      tenon ? LENGTH : MADE, tenon || mortise ? PLACE : MADE, tenon || mortise ? PLACE : MADE
+      tenon ? LENGTH * reluctance[j.tenoned()] : MADE,
+      tenon || mortise ? PLACE : MADE,
+      tenon || mortise ? PLACE : MADE
     };
     double lever = tenon || mortise ? length(j) : section(j);
     double turns = (tenon ? ANGLE : mortise ? ALIKE : MADE) * lever;

@@ -9,16 +9,28 @@ import java.util.function.IntConsumer;
  * How a chair goes together.
  *
  * @param steps in the order in which they can be done
- * @param stuck groups of parts that no move we know brings together; the steps before and after
- *     them are told all the same
+ * @param stuck groups of parts that no move we know brings together, each as few as hold each other
+ *     and locked by itself: were all the others free, it would still be
+ * @param asOne what the steps take as one piece because it is locked: the parts of stuck groups and
+ *     what can only go in while they are open
+ * @param openings sets of joint names with which the chair goes together once their joints are
+ *     changed as the remedies say, tried on the solids; of as few names as it takes
  * @param glued groups that were asked to be put together first, each as one piece
  * @param marks the parts that would also go in wrong, and so need a mark
  */
 public record Assembling(
-    Chair chair, List<Step> steps, List<Stuck> stuck, List<List<Integer>> glued, List<Mark> marks) {
+    Chair chair,
+    List<Step> steps,
+    List<Stuck> stuck,
+    List<List<Integer>> asOne,
+    List<List<String>> openings,
+    List<List<Integer>> glued,
+    List<Mark> marks) {
   public Assembling {
     steps = List.copyOf(steps);
     stuck = List.copyOf(stuck);
+    asOne = List.copyOf(asOne);
+    openings = List.copyOf(openings);
     glued = List.copyOf(glued);
     marks = List.copyOf(marks);
   }
@@ -48,7 +60,13 @@ public record Assembling(
     Planner planner = new Planner(pieces, groups, settled);
     planner.plan();
     return new Assembling(
-        chair, planner.steps(), planner.stuck(), glued, Orientations.marks(pieces));
+        chair,
+        planner.steps(),
+        planner.stuck(),
+        planner.asOne(),
+        Remedied.openings(pieces, planner.stuck(), groups),
+        glued,
+        Orientations.marks(pieces));
   }
 
   /** Whether all parts come together. */

@@ -5,6 +5,7 @@ import dryfit.geometry.Vec3;
 import dryfit.solid.Way;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.List;
 
 /**
  * Which part is in the way of which when it moves along one direction: the directional blocking
@@ -13,10 +14,12 @@ import java.util.BitSet;
  */
 final class Blocking {
   private final Vec3 direction;
+  private final double far;
   private final BitSet[] blockedBy;
 
-  private Blocking(Vec3 direction, BitSet[] blockedBy) {
+  private Blocking(Vec3 direction, double far, BitSet[] blockedBy) {
     this.direction = direction;
+    this.far = far;
     this.blockedBy = blockedBy;
   }
 
@@ -26,24 +29,37 @@ final class Blocking {
     return along(direction, pieces, all);
   }
 
+  /** Of a move that ends after so many mm. */
+  static Blocking along(Vec3 direction, double far, Pieces pieces) {
+    BitSet all = new BitSet();
+    all.set(0, pieces.count());
+    return along(direction, far, pieces, all);
+  }
+
   /** Only among the parts of a group. */
   static Blocking along(Vec3 direction, Pieces pieces, BitSet group) {
+    return along(direction, Double.POSITIVE_INFINITY, pieces, group);
+  }
+
+  private static Blocking along(Vec3 direction, double far, Pieces pieces, BitSet group) {
     int n = pieces.count();
     BitSet[] rows = new BitSet[n];
     Arrays.setAll(rows, i -> new BitSet(n));
     for (int i = 0; i < n; i++) {
       for (int k = 0; k < n; k++) {
-        if (i != k && group.get(i) && group.get(k) && blocks(pieces, i, k, direction)) {
+        if (i != k && group.get(i) && group.get(k) && blocks(pieces, i, k, direction, far)) {
           rows[i].set(k);
         }
       }
     }
-    return new Blocking(direction, rows);
+    return new Blocking(direction, far, rows);
   }
 
-  private static boolean blocks(Pieces pieces, int moving, int still, Vec3 direction) {
+  private static boolean blocks(Pieces pieces, int moving, int still, Vec3 direction, double far) {
     return mayMeet(pieces.bounds(moving), pieces.bounds(still), direction)
-        && !Way.clear(pieces.cells(moving), pieces.cells(still), direction);
+        && !(Double.isInfinite(far)
+            ? Way.clear(pieces.cells(moving), pieces.cells(still), direction)
+            : Way.of(pieces.cells(moving), pieces.cells(still), direction, far).free());
   }
 
   /** Whether a box that moves along a direction ever meets another. */
@@ -70,8 +86,24 @@ final class Blocking {
     return enter <= leave;
   }
 
+  /** The same, with nothing within one of these groups in the way of anything else in it. */
+  Blocking freed(List<BitSet> groups) {
+    BitSet[] rows = new BitSet[blockedBy.length];
+    for (int i = 0; i < rows.length; i++) {
+      int part = i;
+      rows[i] = (BitSet) blockedBy[i].clone();
+      groups.stream().filter(g -> g.get(part)).forEach(rows[i]::andNot);
+    }
+    return new Blocking(direction, far, rows);
+  }
+
   Vec3 direction() {
     return direction;
+  }
+
+  /** How far the move goes, mm; infinite if it does not end. */
+  double far() {
+    return far;
   }
 
   /**

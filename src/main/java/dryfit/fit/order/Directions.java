@@ -25,7 +25,7 @@ final class Directions {
     all.add(Vec3.UP);
     all.add(Vec3.RIGHT);
     BitSet jointed = new BitSet();
-    for (Joint j : pieces.chair().holding()) {
+    for (Joint j : pieces.holding()) {
       all.add(j.entry().negated());
       jointed.set(j.tenoned());
       jointed.set(j.mortised());
@@ -38,7 +38,7 @@ final class Directions {
       }
     }
     List<ExitCone> cones =
-        pieces.chair().holding().parallelStream()
+        pieces.holding().parallelStream()
             .map(j -> ExitCone.of(pieces, j))
             .flatMap(Optional::stream)
             .toList();

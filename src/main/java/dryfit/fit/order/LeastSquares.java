@@ -47,10 +47,13 @@ final class LeastSquares {
       in[best] = true;
       double[] s = restricted(in);
       while (lowest(s, in) <= 0) {
-        double step = 1;
+        double step = Double.POSITIVE_INFINITY;
+        int first = -1;
         for (int i = 0; i < n; i++) {
-          if (in[i] && s[i] <= 0) {
-            step = Math.min(step, x[i] / (x[i] - s[i]));
+          double reached = x[i] > s[i] ? x[i] / (x[i] - s[i]) : 0;
+          if (in[i] && s[i] <= 0 && reached < step) {
+            step = reached;
+            first = i;
           }
         }
         for (int i = 0; i < n; i++) {
@@ -60,6 +63,9 @@ final class LeastSquares {
             x[i] = 0;
           }
         }
+        // Out it goes, whatever rounding leaves of it: else large numbers would turn here for ever.
+        x[first] = 0;
+        in[first] = false;
         s = restricted(in);
       }
       x = s;

@@ -7,11 +7,14 @@ import java.util.List;
  * joints, though it is not the same.
  *
  * @param part number in {@link dryfit.build.Chair#parts}
- * @param wrong the ways in which it goes in wrong
+ * @param wrong the ways in which it goes in wrong, in its own place and its twin's
+ * @param elsewhere numbers of the parts of other names into whose places it goes, though it is not
+ *     the same
  */
-public record Mark(int part, List<Wrong> wrong) {
+public record Mark(int part, List<Wrong> wrong, List<Integer> elsewhere) {
   public Mark {
     wrong = List.copyOf(wrong);
+    elsewhere = List.copyOf(elsewhere);
   }
 
   /**

@@ -21,8 +21,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Tries every part end for end and turned about its length, in its own place and in its twin's, and
- * keeps the ways in which it would go in without being the same.
+ * Tries every part end for end and turned about its length, in its own place, in its twin's and in
+ * that of every part like it, and keeps the ways in which it would go in without being the same.
  */
 final class Orientations {
   /** A tenon that fills less of its mortise than this share of what it should is not in it. */
@@ -39,6 +39,9 @@ final class Orientations {
 
   /** What differs by less than this is the same to the hand, mm; common practice, no source. */
   private static final double SAME = 0.5;
+
+  /** Parts whose sections differ by more than this, mm, nobody takes for one another. */
+  private static final double LIKE = 12;
 
   private final Pieces pieces;
   private final Chair chair;
@@ -62,21 +65,70 @@ final class Orientations {
     if (touching(part).findAny().isEmpty()) {
       return Optional.empty();
     }
+    List<Wrong> wrong = new ArrayList<>(wrong(part, part));
+    OptionalInt twin = twin(part);
+    if (twin.isPresent()) {
+      wrong.addAll(wrong(part, twin.getAsInt()));
+    }
+    List<Integer> elsewhere =
+        IntStream.range(0, pieces.count())
+            .filter(k -> isLike(part, k) && !wrong(part, k).isEmpty())
+            .boxed()
+            .toList();
+    return wrong.isEmpty() && elsewhere.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Mark(part, wrong, elsewhere));
+  }
+
+  /**
+   * The ways in which a part goes into a place without being what belongs there. Two ways that come
+   * to the same, as any turns of a round part do, are told once; and in the place of a part that it
+   * could well stand in for nothing is wrong that is not wrong in its own.
+   */
+  private List<Wrong> wrong(int part, int place) {
     Vec3 size = box(part).size();
     boolean square = Math.min(size.y(), size.z()) >= SQUARE * Math.max(size.y(), size.z());
-    OptionalInt twin = twin(part);
     List<Wrong> wrong = new ArrayList<>();
-    for (int k = 0; k < 16; k++) {
-      Wrong way = new Wrong(k / 4 % 2 == 1, k % 4, k >= 8);
-      boolean quarter = way.quarters() % 2 == 1;
-      if (k > 0 && (square || !quarter) && (twin.isPresent() || !way.swapped())) {
-        int place = way.swapped() ? twin.getAsInt() : part;
-        if (goesInWrong(part, place, way)) {
-          wrong.add(way);
-        }
+    List<List<Convex>> seen = new ArrayList<>();
+    for (int k = part == place ? 1 : 0; k < 8; k++) {
+      Wrong way = new Wrong(k >= 4, k % 4, part != place);
+      if (!square && k % 2 == 1) {
+        continue;
+      }
+      Optional<List<Convex>> there = goesIn(part, place, way);
+      if (there.isEmpty() || seen.stream().anyMatch(s -> !differs(s, there.get()))) {
+        continue;
+      }
+      boolean differs =
+          differs(pieces.cells(place), there.get()) || differs(there.get(), pieces.cells(place));
+      if (!differs && part != place) {
+        return List.of();
+      }
+      if (differs) {
+        seen.add(there.get());
+        wrong.add(way);
       }
     }
-    return wrong.isEmpty() ? Optional.empty() : Optional.of(new Mark(part, wrong));
+    return wrong;
+  }
+
+  /** Whether a part of another name has as many joints of each kind and nearly the same section. */
+  private boolean isLike(int part, int other) {
+    Part own = chair.parts().get(part);
+    Part its = chair.parts().get(other);
+    if (own.name().equals(its.name())
+        || tenons(part) != tenons(other)
+        || touching(part).count() != touching(other).count()) {
+      return false;
+    }
+    Vec3 a = box(part).size();
+    Vec3 b = box(other).size();
+    return Math.abs(Math.max(a.y(), a.z()) - Math.max(b.y(), b.z())) < LIKE
+        && Math.abs(Math.min(a.y(), a.z()) - Math.min(b.y(), b.z())) < LIKE;
+  }
+
+  private long tenons(int part) {
+    return touching(part).filter(j -> j.tenoned() == part).count();
   }
 
   private OptionalInt twin(int part) {
@@ -94,7 +146,8 @@ final class Orientations {
     return chair.holding().stream().filter(j -> j.tenoned() == part || j.mortised() == part);
   }
 
-  private boolean goesInWrong(int part, int place, Wrong way) {
+  /** The part as it then stands; empty if it does not go in. */
+  private Optional<List<Convex>> goesIn(int part, int place, Wrong way) {
     List<Convex> own = chair.parts().get(part).solid().cells();
     Frame home = chair.parts().get(place).frame();
     List<Vec3> from = middles(part);
@@ -105,11 +158,11 @@ final class Orientations {
       if (tried.add(turned)) {
         List<Convex> there = own.stream().map(c -> c.placed(turned)).toList();
         if (goesIn(there, place)) {
-          return differs(pieces.cells(place), there);
+          return Optional.of(there);
         }
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   private Box box(int part) {

@@ -89,6 +89,19 @@ record Parting(BitSet leaving, BitSet staying, Vec3 away, List<Joint> opens, dou
     return Optional.ofNullable(best);
   }
 
+  /** What leaves a group along one of these directions, whatever it is; empty if nothing does. */
+  static Optional<BitSet> any(BitSet group, List<Blocking> ways, List<BitSet> glued) {
+    int all = group.cardinality();
+    for (Blocking way : ways) {
+      for (BitSet with : way.movesWith(group, glued)) {
+        if (!with.isEmpty() && with.cardinality() < all) {
+          return Optional.of(with);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   private static Parting better(
       Parting best, Pieces pieces, BitSet group, BitSet leaving, Vec3 away) {
     if (leaving.isEmpty() || leaving.cardinality() == group.cardinality()) {

@@ -24,13 +24,16 @@ final class Pieces {
   private static final double HOLDS = 1;
 
   private final Chair chair;
+  private final List<Joint> holding;
   private final List<List<Convex>> cells;
   private final List<Box> bounds;
   private final BitSet[] beside;
   private final Groups groups;
 
-  private Pieces(Chair chair, List<List<Convex>> cells, BitSet[] beside, Groups groups) {
+  private Pieces(
+      Chair chair, List<Joint> holding, List<List<Convex>> cells, BitSet[] beside, Groups groups) {
     this.chair = chair;
+    this.holding = holding;
     this.cells = cells;
     this.bounds = cells.stream().map(Pieces::around).toList();
     this.groups = groups;
@@ -50,7 +53,7 @@ final class Pieces {
         }
       }
     }
-    return new Pieces(chair, List.copyOf(cells), new BitSet[0], new Groups(chair));
+    return new Pieces(chair, chair.holding(), List.copyOf(cells), new BitSet[0], new Groups(chair));
   }
 
   private static void makeRoom(List<List<Convex>> cells, int part, List<Convex> pressed) {
@@ -63,7 +66,19 @@ final class Pieces {
   Pieces with(int part, List<Convex> other) {
     List<List<Convex>> changed = new ArrayList<>(cells);
     changed.set(part, List.copyOf(other));
-    return new Pieces(chair, List.copyOf(changed), beside, groups);
+    return new Pieces(chair, holding, List.copyOf(changed), beside, groups);
+  }
+
+  /** The same chair with another joint in the place of one; the cells stay. */
+  Pieces with(Joint one, Joint other) {
+    List<Joint> changed = new ArrayList<>(holding);
+    changed.replaceAll(j -> j.equals(one) ? other : j);
+    return new Pieces(chair, List.copyOf(changed), cells, beside, groups);
+  }
+
+  /** The joints that hold these pieces together. */
+  List<Joint> holding() {
+    return holding;
   }
 
   Chair chair() {
@@ -125,12 +140,16 @@ final class Pieces {
 
   /** The joints with one part in each group, in the order of the chair. */
   List<Joint> between(BitSet one, BitSet other) {
-    return chair.holding().stream()
+    return holding.stream()
         .filter(
             j ->
                 one.get(j.tenoned()) && other.get(j.mortised())
                     || one.get(j.mortised()) && other.get(j.tenoned()))
         .toList();
+  }
+
+  boolean jointed(int part) {
+    return holding.stream().anyMatch(j -> j.tenoned() == part || j.mortised() == part);
   }
 
   /** Whether two parts claim the same wood as they stand. */
@@ -146,7 +165,7 @@ final class Pieces {
     int n = cells.size();
     BitSet[] all = new BitSet[n];
     Arrays.setAll(all, i -> new BitSet(n));
-    for (Joint j : chair.holding()) {
+    for (Joint j : holding) {
       all[j.tenoned()].set(j.mortised());
       all[j.mortised()].set(j.tenoned());
     }

@@ -4,9 +4,9 @@ import dryfit.build.Joint;
 import dryfit.fit.order.Step.Move;
 import dryfit.fit.order.Tipping.Tipped;
 import dryfit.fit.order.Together.Flight;
+import dryfit.fit.order.TwoWays.Cornered;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
@@ -14,11 +14,14 @@ import java.util.function.IntConsumer;
 /** Takes a chair apart and keeps the steps of putting it together again. */
 final class Planner {
   private final Pieces pieces;
+  private final List<BitSet> given;
   private final List<BitSet> glued;
   private final List<Blocking> ways;
   private final List<Step> steps = new ArrayList<>();
   private final List<Stuck> stuck = new ArrayList<>();
+  private final List<BitSet> asOne = new ArrayList<>();
   private final IntConsumer settled;
+  private final TwoWays corners;
   private int parts;
 
   /**
@@ -27,7 +30,9 @@ final class Planner {
   Planner(Pieces pieces, List<BitSet> glued, IntConsumer settled) {
     this.settled = settled;
     this.pieces = pieces;
-    this.glued = glued;
+    this.corners = new TwoWays(pieces);
+    this.given = glued;
+    this.glued = new ArrayList<>(glued);
     this.ways = Directions.of(pieces).parallelStream().map(d -> Blocking.along(d, pieces)).toList();
   }
 
@@ -39,6 +44,11 @@ final class Planner {
     return stuck;
   }
 
+  /** What is locked, each the parts that are taken as one piece in the steps. */
+  List<List<Integer>> asOne() {
+    return asOne.stream().map(Assembling::numbers).toList();
+  }
+
   void plan() {
     BitSet all = new BitSet();
     all.set(0, pieces.count());
@@ -46,15 +56,15 @@ final class Planner {
   }
 
   private void apart(BitSet group) {
-    if (isOne(group)) {
+    if (Locks.isOne(group, glued)) {
       settle(group);
       return;
     }
     Optional<Parting> found = Parting.best(pieces, group, ways, glued);
     if (found.isEmpty()) {
-      if (!tipped(group) && !together(group)) {
-        stuck.add(stuck(group));
-        settle(group);
+      if (!tipped(group) && !together(group) && !cornered(group)) {
+        lock(group);
+        apart(group);
       }
       return;
     }
@@ -73,6 +83,7 @@ final class Planner {
                     Assembling.numbers(moved),
                     fewer ? parting.away().negated() : parting.away(),
                     1,
+                    Optional.empty(),
                     Optional.empty())),
             parting.opens(),
             Assembling.numbers(newlyHeld(group, moved, onto))));
@@ -84,7 +95,7 @@ final class Planner {
   }
 
   private boolean tipped(BitSet group) {
-    Optional<Tipped> found = Tipping.out(pieces, group, glued);
+    Optional<Tipped> found = Tipping.out(pieces, group, glued, List.of());
     if (found.isEmpty()) {
       return false;
     }
@@ -98,7 +109,8 @@ final class Planner {
             Assembling.numbers(piece),
             found.get().away().negated(),
             1,
-            Optional.of(found.get().tip()));
+            Optional.of(found.get().tip()),
+            Optional.empty());
     steps.add(
         new Step(
             Step.Kind.TIPPED,
@@ -109,8 +121,39 @@ final class Planner {
     return true;
   }
 
+  private boolean cornered(BitSet group) {
+    Optional<Cornered> found = corners.out(group, glued, List.of());
+    if (found.isEmpty()) {
+      return false;
+    }
+    BitSet piece = found.get().piece();
+    BitSet rest = (BitSet) group.clone();
+    rest.andNot(piece);
+    boolean fewer = Parting.moves(piece, rest);
+    BitSet moved = fewer ? piece : rest;
+    BitSet onto = fewer ? rest : piece;
+    Cornered way = fewer ? found.get() : found.get().turned(rest);
+    apart(onto);
+    apart(moved);
+    Move move =
+        new Move(
+            Assembling.numbers(moved),
+            way.away().negated(),
+            1,
+            Optional.empty(),
+            Optional.of(new Step.Leg(way.first().negated(), way.far())));
+    steps.add(
+        new Step(
+            Step.Kind.TWO_WAYS,
+            Assembling.numbers(onto),
+            List.of(move),
+            pieces.between(piece, rest),
+            Assembling.numbers(newlyHeld(group, piece, rest))));
+    return true;
+  }
+
   private boolean together(BitSet group) {
-    Optional<List<Flight>> found = Together.apart(pieces, group, glued);
+    Optional<List<Flight>> found = Together.apart(pieces, group, glued, List.of());
     if (found.isEmpty()) {
       return false;
     }
@@ -127,6 +170,7 @@ final class Planner {
                 Assembling.numbers(f.parts()),
                 f.speed().negated().unit(),
                 share,
+                Optional.empty(),
                 Optional.empty()));
       }
     }
@@ -135,31 +179,16 @@ final class Planner {
     return true;
   }
 
-  private boolean isOne(BitSet group) {
-    return group.cardinality() < 2 || glued.stream().anyMatch(g -> holdsAll(g, group));
-  }
-
-  private static boolean holdsAll(BitSet outer, BitSet inner) {
-    BitSet rest = (BitSet) inner.clone();
-    rest.andNot(outer);
-    return rest.isEmpty();
-  }
-
   /** Parts without joints that could be taken out before two groups met, and now cannot. */
   private BitSet newlyHeld(BitSet group, BitSet one, BitSet other) {
     BitSet held = new BitSet();
     for (int i = group.nextSetBit(0); i >= 0; i = group.nextSetBit(i + 1)) {
       BitSet before = one.get(i) ? one : other;
-      if (!jointed(i) && captive(i, group) && !captive(i, before)) {
+      if (!pieces.jointed(i) && captive(i, group) && !captive(i, before)) {
         held.set(i);
       }
     }
     return held;
-  }
-
-  private boolean jointed(int part) {
-    return pieces.chair().holding().stream()
-        .anyMatch(j -> j.tenoned() == part || j.mortised() == part);
   }
 
   /** Whether a part cannot leave a group alone, neither along any direction nor against it. */
@@ -174,22 +203,31 @@ final class Planner {
     return true;
   }
 
-  private Stuck stuck(BitSet group) {
-    BitSet core = (BitSet) group.clone();
-    // What has no joint first, then what is written last: what is left tells most to a maker.
-    List<Integer> order =
-        group.stream()
-            .boxed()
-            .sorted(Comparator.comparing(this::jointed).thenComparing(i -> -i))
-            .toList();
-    for (int part : order) {
-      BitSet fewer = (BitSet) core.clone();
-      fewer.clear(part);
-      glued.stream().filter(g -> g.get(part)).forEach(fewer::andNot);
-      if (!isOne(fewer) && Parting.best(pieces, fewer, ways, glued).isEmpty()) {
-        core = fewer;
-      }
-    }
+  /**
+   * Tells what locks a group. From now on what is locked moves as one piece, so that an order of
+   * the rest can be told; what such a piece keeps out or in belongs to it.
+   */
+  private void lock(BitSet group) {
+    List<BitSet> known = stuck.stream().map(s -> Assembling.bits(s.parts())).toList();
+    List<BitSet> found = Locks.of(pieces, corners, group, ways, given, known);
+    found.forEach(core -> stuck.add(stuck(core)));
+    List<BitSet> lumps =
+        found.isEmpty()
+            ? List.of(
+                new Locks(pieces, corners, ways, glued, List.of()).within(group).orElse(group))
+            : found;
+    lumps.forEach(lump -> merge(lump, glued));
+    lumps.forEach(lump -> merge(lump, asOne));
+  }
+
+  private static void merge(BitSet lump, List<BitSet> into) {
+    BitSet one = (BitSet) lump.clone();
+    into.stream().filter(g -> g.intersects(lump)).forEach(one::or);
+    into.removeIf(g -> g.intersects(lump));
+    into.add(one);
+  }
+
+  private Stuck stuck(BitSet core) {
     List<List<Integer>> collide = new ArrayList<>();
     for (int i = core.nextSetBit(0); i >= 0; i = core.nextSetBit(i + 1)) {
       for (int k = core.nextSetBit(i + 1); k >= 0; k = core.nextSetBit(k + 1)) {
@@ -199,8 +237,8 @@ final class Planner {
       }
     }
     List<Joint> joints = new ArrayList<>(pieces.between(core, core));
-    glued.forEach(g -> joints.removeAll(pieces.between(g, g)));
-    List<Remedy> remedies = collide.isEmpty() ? Remedy.of(pieces, core, joints, glued) : List.of();
+    given.forEach(g -> joints.removeAll(pieces.between(g, g)));
+    List<Remedy> remedies = collide.isEmpty() ? Remedy.of(pieces, core, joints, given) : List.of();
     return new Stuck(Assembling.numbers(core), joints, collide, remedies);
   }
 }

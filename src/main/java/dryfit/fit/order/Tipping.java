@@ -2,6 +2,7 @@ package dryfit.fit.order;
 
 import dryfit.build.Joint;
 import dryfit.fit.order.Step.Tip;
+import dryfit.geometry.Box;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Convex;
@@ -34,17 +35,28 @@ final class Tipping {
   /** Depths in the first joint and places across it, as shares, where the axis is tried. */
   private static final double[] DEPTHS = {0, 0.5, 1};
 
+  /** A tenon that a turn draws out by less than this share of its length is still held. */
+  private static final double DRAWN = 0.5;
+
+  /** How far beyond the piece wood is looked at while it turns, mm: farther than it swings. */
+  private static final double NEAR = 100;
+
   /** Positions looked at along the turn. */
   private static final int PLACES = 60;
 
   private final BitSet piece;
   private final List<Convex> cells;
   private final List<Convex> still;
+  private final List<Convex> near;
+  private final List<Joint> joints;
 
   private Tipping(Pieces pieces, BitSet piece, BitSet others) {
     this.piece = piece;
+    this.joints = pieces.between(piece, others);
     this.cells = pieces.cells(piece);
     this.still = pieces.cells(others);
+    Box room = pieces.bounds(piece).grown(NEAR);
+    this.near = still.stream().filter(c -> c.bounds().meets(room)).toList();
   }
 
   /**
@@ -54,8 +66,12 @@ final class Tipping {
    */
   record Tipped(BitSet piece, Vec3 away, Tip tip) {}
 
-  /** The first piece of a group that can be tipped out of it. */
-  static Optional<Tipped> out(Pieces pieces, BitSet group, List<BitSet> glued) {
+  /**
+   * The first piece of a group that can be tipped out of it.
+   *
+   * @param freed groups that are taken as free among themselves
+   */
+  static Optional<Tipped> out(Pieces pieces, BitSet group, List<BitSet> glued, List<BitSet> freed) {
     BitSet tried = new BitSet();
     for (int i = group.nextSetBit(0); i >= 0; i = group.nextSetBit(i + 1)) {
       if (tried.get(i)) {
@@ -67,10 +83,10 @@ final class Tipping {
       tried.or(piece);
       BitSet others = (BitSet) group.clone();
       others.andNot(piece);
-      List<Joint> joints = pieces.between(piece, others);
+      freed.stream().filter(f -> f.intersects(piece)).forEach(others::andNot);
       Tipping tipping = new Tipping(pieces, piece, others);
-      for (Joint slides : joints) {
-        for (Joint lifts : joints) {
+      for (Joint slides : tipping.joints) {
+        for (Joint lifts : tipping.joints) {
           Optional<Tipped> found = tipping.out(slides, lifts);
           if (found.isPresent()) {
             return found;
@@ -99,6 +115,9 @@ final class Tipping {
       return Optional.empty();
     }
     side = side.unit();
+    if (!drawsAll(slides, out, axis, Math.atan2(lifts.length(), reach))) {
+      return Optional.empty();
+    }
     for (Vec3 lift : lifts(side)) {
       for (double share : ANGLES) {
         double angle = Math.atan2(lifts.length() * share, reach);
@@ -114,11 +133,25 @@ final class Tipping {
     return Optional.empty();
   }
 
+  /**
+   * Whether the turn draws every tenon out that the slide does not: else no place need be tried.
+   */
+  private boolean drawsAll(Joint slides, Vec3 out, Vec3 axis, double angle) {
+    for (Joint j : joints) {
+      Vec3 exit = exit(j);
+      double goes = axis.cross(j.at().minus(slides.at())).dot(exit) * angle + LIFT;
+      if (out.dot(exit) < ACROSS && goes < DRAWN * j.length()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** None, and as far as it goes either way. */
   private List<Vec3> lifts(Vec3 side) {
     List<Vec3> all = new ArrayList<>(List.of(Vec3.ZERO));
     for (Vec3 d : List.of(side, side.negated())) {
-      OptionalDouble stop = Way.of(cells, still, d, LIFT).stop();
+      OptionalDouble stop = Way.of(cells, near, d, LIFT).stop();
       if (stop.orElse(0) > 0) {
         all.add(d.times(stop.getAsDouble()));
       }
@@ -152,11 +185,11 @@ final class Tipping {
 
   private boolean works(Tip tip, Vec3 away) {
     List<Convex> tipped = tipped(tip, 1);
-    if (Overlap.exists(tipped, still) || !Way.clear(tipped, still, away)) {
+    if (Overlap.exists(tipped, near) || !Way.clear(tipped, still, away)) {
       return false;
     }
     for (int k = PLACES - 1; k >= 0; k--) {
-      if (Overlap.exists(tipped(tip, (double) k / PLACES), still)) {
+      if (Overlap.exists(tipped(tip, (double) k / PLACES), near)) {
         return false;
       }
     }

@@ -21,8 +21,10 @@ final class Together {
   private final BitSet group;
   private final List<Joint> joints;
   private final int[] node;
+  private final List<BitSet> freed;
 
-  private Together(Pieces pieces, BitSet group, List<BitSet> glued) {
+  private Together(Pieces pieces, BitSet group, List<BitSet> glued, List<BitSet> freed) {
+    this.freed = freed;
     this.pieces = pieces;
     this.group = group;
     this.node = new int[pieces.count()];
@@ -33,6 +35,7 @@ final class Together {
     this.joints =
         pieces.between(group, group).stream()
             .filter(j -> node[j.tenoned()] != node[j.mortised()])
+            .filter(j -> !free(j.tenoned(), j.mortised()))
             .toList();
   }
 
@@ -43,9 +46,14 @@ final class Together {
    */
   record Flight(BitSet parts, Vec3 speed) {}
 
-  /** A way to take the group apart, what stays first; empty if none was found. */
-  static Optional<List<Flight>> apart(Pieces pieces, BitSet group, List<BitSet> glued) {
-    Together all = new Together(pieces, group, glued);
+  /**
+   * A way to take the group apart, what stays first; empty if none was found.
+   *
+   * @param freed groups that are taken as free among themselves
+   */
+  static Optional<List<Flight>> apart(
+      Pieces pieces, BitSet group, List<BitSet> glued, List<BitSet> freed) {
+    Together all = new Together(pieces, group, glued, freed);
     return all.speeds().map(all::flights).filter(all::clear);
   }
 
@@ -55,7 +63,7 @@ final class Together {
     List<double[]> loops = new ArrayList<>();
     for (int start : Assembling.numbers(group)) {
       if (reached[node[start]] == null) {
-        if (start != group.nextSetBit(0) && degree(start) > 0) {
+        if (start != group.nextSetBit(0) && degree(start) > 0 && freed.isEmpty()) {
           return Optional.empty();
         }
         reached[node[start]] = zeros();
@@ -181,11 +189,24 @@ final class Together {
         Flight a = flights.get(i);
         Flight b = flights.get(k);
         Vec3 d = a.speed().minus(b.speed()).unit();
-        if (!Way.clear(pieces.cells(a.parts()), pieces.cells(b.parts()), d)) {
+        if (!clear(a.parts(), b.parts(), d)) {
           return false;
         }
       }
     }
     return flights.size() > 1;
+  }
+
+  private boolean clear(BitSet moving, BitSet still, Vec3 d) {
+    return moving.stream()
+        .allMatch(
+            i ->
+                still.stream()
+                    .filter(k -> !free(i, k))
+                    .allMatch(k -> Way.clear(pieces.cells(i), pieces.cells(k), d)));
+  }
+
+  private boolean free(int i, int k) {
+    return freed.stream().anyMatch(f -> f.get(i) && f.get(k));
   }
 }

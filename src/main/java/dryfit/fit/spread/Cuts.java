@@ -35,7 +35,7 @@ final class Cuts {
     Design.Accuracy accuracy = chair.design().accuracy();
     for (Cause c : chain.causes()) {
       Datum.Kind kind = c.angle() ? Datum.Kind.ANGLE : Datum.Kind.LENGTH;
-      add(c.subject(), c.what(), kind, c.angle() ? accuracy.angle() : accuracy.length());
+      add(c.subject(), c.what(), kind, c.accuracy(chair));
     }
     for (Part part : chair.parts()) {
       missing(part.label(), WIDTH, accuracy.length());

@@ -4,6 +4,7 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.JointPlan.Kind;
+import dryfit.fit.loop.Cause;
 import dryfit.fit.loop.Chain;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
@@ -83,6 +84,7 @@ final class Shares {
             .map(joint.at()::plus)
             .toList();
     List<double[]> opens = chain.opens(i, places);
+    opens.forEach(here -> played(i, here));
     double[] worst = opens.get(0);
     for (double[] here : opens) {
       // The same on both sides of a part that stands straight: the first then.
@@ -91,6 +93,15 @@ final class Shares {
       }
     }
     return worst;
+  }
+
+  /** Angles at other joints, less what these take up themselves. */
+  private void played(int joint, double[] opens) {
+    for (int i = 0; i < opens.length; i++) {
+      Cause cause = chain.causes().get(i);
+      boolean own = cause.effects().stream().anyMatch(e -> e.joint() == joint);
+      opens[i] *= own ? 1 : Play.beyond(chair, cause, cuts.all().get(i).accuracy());
+    }
   }
 
   private double variance(double[] opens) {

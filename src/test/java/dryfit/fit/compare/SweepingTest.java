@@ -34,7 +34,14 @@ class SweepingTest {
 
   private static Plan lengths(double from, double to, double step) {
     return new Plan(
-        Design.AS_DRAWN, "length", Quantity.Kind.LENGTH, from * INCH, to * INCH, step * INCH);
+        Design.AS_DRAWN,
+        "length",
+        Quantity.Kind.LENGTH,
+        from * INCH,
+        to * INCH,
+        step * INCH,
+        Double.NaN,
+        Double.NaN);
   }
 
   private static Sweep sweep(Plan plan, IntConsumer done) {
@@ -90,7 +97,16 @@ class SweepingTest {
       String json, String dimension, double from, double to, double step) {
     Document document =
         ((Reading.Accepted<Document>) DocumentReader.read("rails.json", json)).value();
-    Plan plan = new Plan(Design.AS_DRAWN, dimension, Quantity.Kind.LENGTH, from, to, step);
+    Plan plan =
+        new Plan(
+            Design.AS_DRAWN,
+            dimension,
+            Quantity.Kind.LENGTH,
+            from,
+            to,
+            step,
+            Double.NaN,
+            Double.NaN);
     return Sweeping.of(document, plan, ExactKernel::new, n -> {});
   }
 

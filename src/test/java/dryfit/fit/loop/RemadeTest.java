@@ -81,6 +81,56 @@ class RemadeTest {
   }
 
   @Test
+  void aBackRailIsMadeAsMuchLongerAsTheFrontRailIs() {
+    // The side rails keep their lengths and their angles, so the legs stand 1 mm further apart.
+    Remade remade =
+        remade(Frames.trapezoid(Frames.part("front-rail", "shoulder to shoulder", 361)));
+    assertThat(change(remade, "back-rail").by()).isCloseTo(1, within(0.005));
+  }
+
+  @Test
+  void theTwinOfAThinLegCountsAsThinAsItIsAdvisedToBeMade() {
+    Remade one = remade(Frames.trapezoid(Frames.part("front-leg left", "width", 37)));
+    Remade both =
+        remade(
+            Frames.trapezoid(
+                Frames.part("front-leg left", "width", 37)
+                    + ","
+                    + Frames.part("front-leg right", "width", 37)));
+    for (Change c : both.changes()) {
+      assertThat(one.changes())
+          .anySatisfy(
+              o -> {
+                assertThat(o.part() + o.what()).isEqualTo(c.part() + c.what());
+                assertThat(o.by()).isCloseTo(c.by(), within(0.01));
+              });
+    }
+    assertThat(both.changes()).isNotEmpty();
+  }
+
+  @Test
+  void aFrameWithBothDiagonalsLongIsLargerNotRacked() {
+    Chair chair = Fitted.of(Frames.trapezoid("")).chair();
+    PlannedSizes plan = new PlannedSizes(chair);
+    double planned = plan.diagonals().get(0).length();
+    // Level, middle of leg to middle of leg: 360 across on 340.
+    assertThat(planned).isCloseTo(Math.hypot(360, 340), within(0.01));
+    String json = "{\"frame\": \"seat\", \"what\": \"diagonal from the %s\", \"value\": %s}";
+    Remade.Square seat =
+        remade(
+                Frames.trapezoid(
+                    json.formatted("left", planned + 2)
+                        + ","
+                        + json.formatted("right", planned + 2)))
+            .frames()
+            .get(0);
+    assertThat(seat.racked()).hasValueCloseTo(0.0, within(1e-6));
+    assertThat(seat.larger()).hasValueCloseTo(2.0, within(1e-6));
+    assertThat(seat.across()).isCloseTo(2 * planned / 360, within(1e-3));
+    assertThat(seat.along()).isCloseTo(2 * planned / 340, within(1e-3));
+  }
+
+  @Test
   void madePartsThatDoNotCloseAreAtOddsAndTheLongerOneCanBeTrimmed() {
     String legs = Frames.part("leg", "width", 40);
     Remade remade =
@@ -132,6 +182,24 @@ class RemadeTest {
         remade.changes().stream().filter(Change::angle).mapToDouble(c -> Math.abs(c.by())).sum();
     assertThat(Math.toDegrees(turned)).isBetween(0.95, 1.0);
     assertThat(remade.conflicts()).isEmpty();
+  }
+
+  @Test
+  void whatHoldsNoEndOfAPartIsToldWhereItComesOutOtherwise() {
+    String board =
+        """
+        "seat": { "form": "panel", "thickness": 20, "plane": "plan", "at": [0, 0, 510], "grain": [1, 0, 0],
+          "outline": [[-250, -30], [250, -30], [250, 30], [-250, 30]] },
+        "rail": {""";
+    String shorter = Frames.part("rail", "shoulder to shoulder", 396);
+    Remade remade = remade(Frames.rectangle(shorter).replace("\"rail\": {", board));
+    assertThat(remade.leftOut()).hasSize(1);
+    assertThat(remade.leftOut().get(0).what()).isEqualTo("seat, which no joint holds");
+    // Each leg comes in by half of the 4 mm.
+    assertThat(remade.leftOut().get(0).by()).isCloseTo(2, within(0.1));
+    String asPlanned = Frames.part("rail", "shoulder to shoulder", 400);
+    assertThat(remade(Frames.rectangle(asPlanned).replace("\"rail\": {", board)).leftOut())
+        .isEmpty();
   }
 
   @Test

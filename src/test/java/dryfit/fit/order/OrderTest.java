@@ -111,6 +111,13 @@ class OrderTest {
   }
 
   @Test
+  void changesThatWouldFreeALockAreMadeAndTheWholeChairTriedAgain() {
+    Assembling locked = framesFirst(frameChair("along the part", "20", "0.1"));
+    assertThat(locked.openings()).containsExactly(List.of("side front"), List.of("side back"));
+    assertThat(framesFirst(frameChair("square to the face", "20", "0.1")).openings()).isEmpty();
+  }
+
+  @Test
   void angledTenonsInSquareMortisesLetTheFramesBeMadeFirst() {
     Chair chair = frameChair("square to the face", "20", "0.1");
     Assembling order = framesFirst(chair);
@@ -122,6 +129,20 @@ class OrderTest {
   void straightTenonsShortEnoughForTheirClearanceLetTheFramesBeMadeFirst() {
     assertThat(framesFirst(frameChair("along the part", "1.4", "0.2")).possible()).isTrue();
     assertThat(framesFirst(frameChair("along the part", "4", "0.2")).possible()).isFalse();
+  }
+
+  @Test
+  void aJointThatClosesOffItsOwnWayTellsWhatItsClearanceHasToGive() {
+    Assembling order = framesFirst(frameChair("along the part", "1.4", "0.2"));
+    List<Step.Aside> asides = order.steps().stream().flatMap(s -> s.aside().stream()).toList();
+    assertThat(asides).isNotEmpty();
+    for (Step.Aside one : asides) {
+      assertThat(one.joint().name()).startsWith("side");
+      // The side rails turn 1 in 8; a push between the ways of both hands is at most that off.
+      assertThat(one.aside()).isLessThanOrEqualTo(1.4 / 8 + 1e-3);
+    }
+    assertThat(framesFirst(frameChair("square to the face", "20", "0.1")).steps())
+        .allMatch(s -> s.aside().isEmpty());
   }
 
   /** An arm with a tenon at its back and a hole at its front, 250 mm from mouth to hole. */
@@ -183,5 +204,62 @@ class OrderTest {
     assertThat(order.possible()).isTrue();
     assertThat(order.steps()).extracting(Step::kind).containsExactly(Kind.TIPPED);
     assertThat(Rehearsal.problems(order)).isEmpty();
+  }
+
+  /**
+   * The arm on two uprights, so that it cannot be tipped off them, and a mortise behind as tall.
+   */
+  private static Chair armOnTwo(String room) {
+    return Fitted.of(
+            """
+            { "format": "dryfit-chair/1", "name": "Arm", "about": "Demo data, invented.",
+              "unit": "mm", "timber": "ash-white",
+              "fit": { "cheek": 0.1, "edge": 0.1, "bottom": 2, "least-wall": 0 },
+              "parts": {
+                "front-leg": { "form": "straight", "section": [40, 40],
+                  "from": [0, 20, 0], "to": [0, 20, 300] },
+                "back-leg": { "form": "straight", "section": [40, 40],
+                  "from": [0, 300, 0], "to": [0, 300, 500] },
+                "rail": { "form": "straight", "section": [60, 20],
+                  "between": ["front-leg", "back-leg"], "top": 200, "outside": 5 },
+                "upright": { "form": "straight", "section": [18, 18],
+                  "from": [5, 200, 200], "to": [5, 200, 300] },
+                "arm": { "form": "straight", "section": [60, 30],
+                  "from": [0, 0, 315], "to": [0, 280, 315], "turn": "90 deg" }
+              },
+              "joints": {
+                "rail front": { "tenon": "rail front", "into": "front-leg", "thickness": 8,
+                  "width": 40, "length": 20 },
+                "rail back": { "tenon": "rail back", "into": "back-leg", "thickness": 8,
+                  "width": 40, "length": 20 },
+                "upright to rail": { "tenon": "upright bottom", "into": "rail",
+                  "kind": "round-tenon", "diameter": 10, "length": 20 },
+                "upright to arm": { "tenon": "upright top", "into": "arm", "kind": "round-tenon",
+                  "diameter": 10, "length": 10 },
+                "arm to leg": { "tenon": "front-leg top", "into": "arm", "kind": "round-tenon",
+                  "diameter": 18, "length": 10 },
+                "arm to post": { "tenon": "arm back", "into": "back-leg", "thickness": 10,
+                  "width": 20, "length": 20, "fit": { "cheek": ROOM } }
+              } }
+            """
+                .replace("ROOM", room))
+        .chair();
+  }
+
+  @Test
+  void anArmIsHeldOffItsUprightsInATallMortiseAndThenPutDown() {
+    Chair tall = armOnTwo("10.8");
+    List<Integer> frame = numbers(tall, "front-leg", "back-leg", "rail", "upright");
+    Assembling order = Assembling.of(tall, List.of(frame));
+    assertThat(order.possible()).isTrue();
+    Step step = order.steps().get(0);
+    assertThat(step.kind()).isEqualTo(Kind.TWO_WAYS);
+    assertThat(step.moves().get(0).push().distance(Vec3.BACK)).isLessThan(1e-9);
+    Step.Leg last = step.moves().get(0).last().orElseThrow();
+    assertThat(last.push().distance(Vec3.UP.negated())).isLessThan(1e-9);
+    assertThat(last.far()).isCloseTo(10, within(0.6));
+    assertThat(Rehearsal.problems(order)).isEmpty();
+    // With less room above its tenon than the uprights' tenons are long it stays out.
+    assertThat(Assembling.of(armOnTwo("9"), List.of(frame)).possible()).isFalse();
   }
 }

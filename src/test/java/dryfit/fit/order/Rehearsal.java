@@ -29,8 +29,13 @@ final class Rehearsal {
     List<String> found = new ArrayList<>();
     Chair chair = order.chair();
     List<BitSet> made = new ArrayList<>();
-    for (List<Integer> group : order.glued()) {
+    for (List<Integer> group : order.asOne()) {
       made.add(Assembling.bits(group));
+    }
+    for (List<Integer> group : order.glued()) {
+      if (made.stream().noneMatch(m -> m.get(group.get(0)))) {
+        made.add(Assembling.bits(group));
+      }
     }
     for (int i = 0; i < chair.parts().size(); i++) {
       int part = i;
@@ -71,11 +76,21 @@ final class Rehearsal {
       for (int k = 0; k < moves.size(); k++) {
         Move m = moves.get(k);
         Vec3 back = m.push().times(-at * m.share());
-        List<Convex> start = m.tip().isPresent() ? tipped(home.get(k + 1), m, 1) : home.get(k + 1);
+        Vec3 last = m.last().map(l -> l.push().times(-l.far())).orElse(Vec3.ZERO);
+        List<Convex> near = home.get(k + 1).stream().map(c -> moved(c, last)).toList();
+        List<Convex> start = m.tip().isPresent() ? tipped(near, m, 1) : near;
         there.add(start.stream().map(c -> moved(c, back)).toList());
       }
       add(found, there, at + " mm from home");
       at = at * GROWTH < at + STEP ? at + STEP : at * GROWTH;
+    }
+    for (int k = 0; k <= 50 && moves.get(0).last().isPresent(); k++) {
+      Step.Leg leg = moves.get(0).last().orElseThrow();
+      Vec3 back = leg.push().times(-leg.far() * k / 50.0);
+      add(
+          found,
+          List.of(home.get(0), home.get(1).stream().map(c -> moved(c, back)).toList()),
+          k + " fiftieths of the last leg");
     }
     for (int turn = 0; turn <= 50 && moves.get(0).tip().isPresent(); turn++) {
       add(

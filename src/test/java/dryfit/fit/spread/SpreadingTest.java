@@ -39,13 +39,35 @@ class SpreadingTest {
     assertThat(gap.most()).isCloseTo(USUAL, within(0.02));
   }
 
+  private static String accurate(String angle, String fit) {
+    return Frames.rectangle("")
+        .replace(
+            "\"measured\"",
+            "\"accuracy\": {\"angle\": \"" + angle + "\"}, \"fit\": " + fit + ", \"measured\"");
+  }
+
+  private static double leans(String json, String joint) {
+    Spread gap = only(Spreader.of(json), "stretcher to leg, right", "gap at the shoulder");
+    return Math.abs(each(gap, joint, "angle of mortise or shoulder along"));
+  }
+
   @Test
-  void aMortiseThatLeansOpensWhatIsFourHundredMillimetresOff() {
+  void aMortiseThatLeansOpensWhatIsFourHundredMillimetresOffIfItsTenonHasNoPlay() {
     // One radian over 400 mm: the stretcher's middle is 400 below the rail's, its edges 20 more or
     // less; what opens most is told.
-    Spread gap = only(RECTANGLE, "stretcher to leg, right", "gap at the shoulder");
-    double leans = each(gap, "rail to leg, right", "angle of mortise or shoulder along");
-    assertThat(Math.abs(leans)).isBetween(379.0, 421.0);
+    String tight = accurate("0.25 deg", "{\"cheek\": 0, \"edge\": 0}");
+    assertThat(leans(tight, "rail to leg, right")).isBetween(379.0, 421.0);
+  }
+
+  @Test
+  void onlyTheAngleBeyondThePlayOfItsTenonTurnsTheFrame() {
+    // 0.1 mm at each edge of a tenon 20 mm long: 2 · 0.1 / 20 = 0.01 rad, half of 0.02 rad.
+    String half = accurate(Math.toDegrees(0.02) + " deg", "{\"edge\": 0.1}");
+    assertThat(leans(half, "rail to leg, right")).isBetween(189.0, 211.0);
+    String within = accurate("0.5 deg", "{\"edge\": 0.1}");
+    assertThat(leans(within, "rail to leg, right")).isZero();
+    // Its own shoulder gapes over half of the stretcher's 40 mm whatever its play.
+    assertThat(leans(within, "stretcher to leg, right")).isCloseTo(20, within(1e-6));
   }
 
   @Test

@@ -1,0 +1,103 @@
+package dryfit.fit;
+
+import dryfit.build.Joint;
+import dryfit.build.Tenon;
+import dryfit.fit.Assembly.Placed;
+import dryfit.geometry.Rays;
+import dryfit.geometry.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What faces a tenon: from places inside it a line is drawn outward; where it leaves the tenon and
+ * where it comes into the other part are two measured places, and the gap is what lies between.
+ * Where the other part's wood is met first the gap is negative. Where the line runs into another
+ * mortise, there is no wall to measure to.
+ *
+ * <p>Belongs to one thread.
+ */
+final class Facing {
+  /** Beyond this a wall no longer belongs to the joint, mm. */
+  private static final double FAR = 25;
+
+  /** Cosine of the most that a face of a tenon may lean from the direction it is measured in. */
+  private static final double LOOKS_THAT_WAY = 0.9;
+
+  private final Joint joint;
+  private final Placed tenoned;
+  private final Placed mortised;
+
+  /** Places around all of the tenon. */
+  private final List<Vec3> around;
+
+  private final List<Way> ways = new ArrayList<>();
+
+  /** Looks one way into both parts. */
+  private record Way(Vec3 direction, Rays.Beam own, Rays.Beam other) {}
+
+  /**
+   * @param tenoned the part whose wood the tenon is
+   */
+  Facing(Joint joint, Tenon tenon, Placed tenoned, Placed mortised) {
+    this.joint = joint;
+    this.tenoned = tenoned;
+    this.mortised = mortised;
+    this.around = tenon.wood().stream().flatMap(c -> c.points().stream()).toList();
+  }
+
+  /** The gap met on the way from a place inside the tenon; empty if nothing faces it there. */
+  OptionalDouble gap(Vec3 from, Vec3 direction) {
+    // What is met first says which side of the surface the place is on: a way out, or a way in.
+    Way way = way(direction);
+    Rays.Hit own =
+        (way == null ? tenoned.rays().first(from, direction) : way.own().first(from)).orElse(null);
+    if (own == null || own.entering() || !ownFace(own, direction)) {
+      return OptionalDouble.empty();
+    }
+    Rays.Hit wood =
+        (way == null ? mortised.rays().first(from, direction) : way.other().first(from))
+            .orElse(null);
+    if (wood == null) {
+      return OptionalDouble.empty();
+    }
+    if (!wood.entering()) {
+      return OptionalDouble.of(-own.distance());
+    }
+    double gap = wood.distance() - own.distance();
+    return gap <= FAR && ownWall(wood) ? OptionalDouble.of(gap) : OptionalDouble.empty();
+  }
+
+  /** Looks this way, made once; null for what is round, which looks each way a few times only. */
+  private Way way(Vec3 direction) {
+    if (joint.plan().diameter().isPresent() || around.isEmpty()) {
+      return null;
+    }
+    for (Way known : ways) {
+      if (known.direction().equals(direction)) {
+        return known;
+      }
+    }
+    Way way =
+        new Way(
+            direction,
+            tenoned.rays().beam(around, direction),
+            mortised.rays().beam(around, direction));
+    ways.add(way);
+    return way;
+  }
+
+  /**
+   * Whether the line leaves the tenon by a face that looks its way: not by a mitred tip, nor into a
+   * groove that something else has cut.
+   */
+  private boolean ownFace(Rays.Hit hit, Vec3 direction) {
+    String origin = tenoned.mesh().origin(hit.face());
+    boolean own = origin.equals(joint.plan().pointer()) || origin.equals(tenoned.part().pointer());
+    return own && tenoned.mesh().normal(hit.face()).dot(direction) > LOOKS_THAT_WAY;
+  }
+
+  private boolean ownWall(Rays.Hit hit) {
+    return mortised.mesh().origin(hit.face()).equals(joint.plan().pointer());
+  }
+}

@@ -1,0 +1,188 @@
+package dryfit.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.geometry.Bounds;
+import javafx.scene.AccessibleAction;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+
+/** The list of dimensions: what is typed there, and how it works without a mouse. */
+@ExtendWith(ApplicationExtension.class)
+class DimensionsWindowTest {
+  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
+
+  @TempDir static Path state;
+
+  private OnScreen screen;
+
+  @Start
+  void start(Stage stage) {
+    screen = new OnScreen(stage, state);
+  }
+
+  @AfterEach
+  void close() {
+    screen.close();
+  }
+
+  private static String text(FxRobot robot, String query) {
+    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
+  }
+
+  private static TextField field(FxRobot robot, String name) {
+    return robot.lookup("#value-" + name).query();
+  }
+
+  private static void type(FxRobot robot, String name, String typed) {
+    TextField field = field(robot, name);
+    robot.interact(
+        () -> {
+          field.requestFocus();
+          field.selectAll();
+        });
+    robot.write(typed);
+  }
+
+  @Test
+  void aBadValueIsAnsweredInTheMakersWordsAndEscapePutsTheOldOneBack(FxRobot robot) {
+    screen.open(HARBOUR);
+    String before = screen.shown().document().text();
+    type(robot, "seatTop", "900");
+    robot.type(KeyCode.ENTER);
+    OnScreen.await("the reason", () -> !robot.lookup("#refused-seatTop").queryAll().isEmpty());
+    assertThat(text(robot, "#refused-seatTop"))
+        .isEqualTo("“900” is outside its range. Seat top is a length from 380 to 480 mm.");
+    assertThat(field(robot, "seatTop").getText()).isEqualTo("900");
+    screen.photograph("40-not-taken");
+    robot.type(KeyCode.ESCAPE);
+    screen.settled();
+    assertThat(field(robot, "seatTop").getText()).isEqualTo("440");
+    assertThat(robot.lookup("#refused-seatTop").queryAll()).isEmpty();
+
+    type(robot, "seatTop", "sofa");
+    robot.type(KeyCode.TAB);
+    OnScreen.await("the reason", () -> !robot.lookup("#refused-seatTop").queryAll().isEmpty());
+    screen.settled();
+    assertThat(field(robot, "seatTop").getText()).as("no wrong text stays").isEqualTo("440");
+    assertThat(text(robot, "#refused-seatTop")).startsWith("“sofa” is neither");
+    assertThat(screen.shown().document().text()).isEqualTo(before);
+
+    type(robot, "seatTop", "430");
+    robot.type(KeyCode.TAB);
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": 430");
+  }
+
+  @Test
+  void whatWasWrittenInAnotherUnitStaysWrittenAndIsShownAsARuleShowsIt(FxRobot robot)
+      throws Exception {
+    Path own = Files.copy(Path.of("models/lantern-side-chair.json"), state.resolve("own.json"));
+    screen.open(own);
+    type(robot, "seatTop", "440 mm");
+    robot.type(KeyCode.ENTER);
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": \"440 mm\"");
+    assertThat(field(robot, "seatTop").getText()).isEqualTo("17 21/64");
+    assertThat(text(robot, "#below-seatTop")).isEqualTo("written as 440 mm");
+    screen.photograph("41-another-unit");
+    String written = screen.shown().document().text();
+    robot.type(KeyCode.ENTER);
+    robot.type(KeyCode.TAB);
+    screen.settled();
+    assertThat(screen.shown().document().text()).as("nothing was typed").isEqualTo(written);
+
+    robot.clickOn("#unit");
+    screen.settled();
+    assertThat(field(robot, "seatTop").getText()).isEqualTo("440");
+    assertThat(robot.lookup("#below-seatTop").queryAll()).isEmpty();
+    assertThat(field(robot, "frontLeg").getText()).isEqualTo("47.63");
+    assertThat(field(robot, "frontLeg").getAccessibleHelp()).isEqualTo("written as 1-7/8 in");
+  }
+
+  @Test
+  void everyRowIsReachedByTabScrolledWhollyIntoSightAndSaidAloud(FxRobot robot) {
+    screen.open(HARBOUR);
+    ScrollPane list = (ScrollPane) robot.lookup("#dimensions .side-scroll").query();
+    robot.interact(() -> robot.lookup("#find").query().requestFocus());
+    int fields = robot.lookup(".value").queryAll().size();
+    int met = 0;
+    for (int i = 0; i < 3 * fields && met < fields; i++) {
+      robot.type(KeyCode.TAB);
+      Node held = OnScreen.ask(() -> screen.stage.getScene().getFocusOwner());
+      if (held instanceof TextField field) {
+        met++;
+        assertThat(inside(list, field)).as(field.getId() + " is in sight").isTrue();
+        assertThat(field.getAccessibleText()).as(field.getId()).isNotBlank();
+        Node row = field.getParent().getParent();
+        String note = ((DimensionRow) row).note();
+        assertThat(OnScreen.ask(() -> robot.lookup("#help").<Labeled>query().getText()))
+            .as("the note of what is in hand")
+            .isEqualTo(note);
+      } else {
+        assertThat(held).isInstanceOf(SteelRule.class);
+        assertThat(inside(list, held)).as(held.getId() + " is in sight").isTrue();
+      }
+    }
+    assertThat(met).isEqualTo(fields);
+    screen.photograph("42-last-dimension");
+  }
+
+  private static boolean inside(ScrollPane pane, Node node) {
+    return OnScreen.ask(
+        () -> {
+          pane.layout();
+          Bounds view = pane.localToScene(pane.getLayoutBounds());
+          Bounds what = node.localToScene(node.getLayoutBounds());
+          return what.getMinY() >= view.getMinY() - 0.5 && what.getMaxY() <= view.getMaxY() + 0.5;
+        });
+  }
+
+  @Test
+  void aRuleWorksByItsKeysAndByAScreenReader(FxRobot robot) {
+    screen.open(HARBOUR);
+    SteelRule rule = robot.lookup("#rule-seatTop").query();
+    robot.interact(rule::requestFocus);
+    robot.type(KeyCode.RIGHT);
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": \"445 mm\"");
+    robot.type(KeyCode.HOME);
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": \"380 mm\"");
+    robot.type(KeyCode.END);
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": \"480 mm\"");
+    robot.interact(() -> rule.executeAccessibleAction(AccessibleAction.DECREMENT));
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"value\": \"475 mm\"");
+    assertThat(OnScreen.ask(() -> rule.queryAccessibleAttribute(AccessibleAttribute.TEXT)))
+        .isEqualTo("seat top, to slide, 475 mm");
+  }
+
+  @Test
+  void theSearchTellsWhenNothingIsCalledSoAndEscapeEndsIt(FxRobot robot) {
+    screen.open(HARBOUR);
+    int all = robot.lookup(".dimension").queryAll().size();
+    robot.clickOn("#find").write("arm");
+    assertThat(robot.lookup(".dimension").queryAll()).hasSizeBetween(1, all - 1);
+    robot.write("adillo");
+    assertThat(text(robot, "#none-found")).isEqualTo("No dimension has “armadillo” in its name.");
+    robot.type(KeyCode.ESCAPE);
+    assertThat(robot.lookup(".dimension").queryAll()).hasSize(all);
+    assertThat(text(robot, "#below-armTop")).isEqualTo("= seat top + arm rise");
+  }
+}
