@@ -94,7 +94,8 @@ final class ChairView extends Pane {
     getStyleClass().add("chair");
     paper.getStyleClass().add("floor");
     paper.setManaged(false);
-    // Its gradient is the same in every frame: drawn once, where the processor draws that is a sixth.
+    // Its gradient is the same in every frame: drawn once, where the processor draws that is a
+    // sixth.
     paper.setCache(true);
     getChildren().addAll(paper, drawing.node(), name);
     orbit.addListener((o, was, now) -> drawing.look(now));

@@ -85,7 +85,9 @@ record FloorPicture(double side, Vec3 middle, float[] dark) {
     }
   }
 
-  /** From where to where a level line is inside a triangle; the first beyond the second if nowhere. */
+  /**
+   * From where to where a level line is inside a triangle; the first beyond the second if nowhere.
+   */
   private static void across(double[] x, double[] y, double level, double turn, double[] span) {
     span[0] = 0;
     span[1] = PIXELS;

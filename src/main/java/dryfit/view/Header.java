@@ -30,6 +30,7 @@ final class Header extends VBox {
   private final Button redo = new Button("do again");
   private final FlowPane variants = new FlowPane(8, 6);
   private final Label verdict = new Label();
+
   /** A tooth for what stops, a hollow diamond for what to look at, a square for what fits. */
   private static final Map<String, List<Double>> SHAPES =
       Map.of(

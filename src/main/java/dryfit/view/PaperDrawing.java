@@ -31,8 +31,7 @@ final class PaperDrawing implements Drawing {
   private double height = Picture.SMALLEST;
   private boolean drawing;
 
-  private record Wish(
-      Picture picture, PaperInk ink, Camera camera, int width, int height) {}
+  private record Wish(Picture picture, PaperInk ink, Camera camera, int width, int height) {}
 
   PaperDrawing() {
     view.setId("drawing");

@@ -261,8 +261,7 @@ final class SceneDrawing implements Drawing {
             ? Color.color(0.78, 0.90, 1.0)
             : lit ? Color.color(1, 1, 1) : Color.color(0.93, 0.93, 0.93);
     // What is glass must bring its colour already weakened: the blending adds it as it is.
-    Color weakened =
-        Color.color(tint.getRed() * a, tint.getGreen() * a, tint.getBlue() * a, a);
+    Color weakened = Color.color(tint.getRed() * a, tint.getGreen() * a, tint.getBlue() * a, a);
     return finishes.computeIfAbsent(new Finish(timber, weakened), this::finish);
   }
 

@@ -199,7 +199,10 @@ class SeeingWindowTest extends WindowTest {
     long bare = inked(ink(shown, all, Optional.of(feet), new Scale.None()), eye);
     long behind = inked(ink(shown, Set.of(), Optional.of(feet), new Scale.None()), eye);
     assertThat(behind).as("ink with the chair on it").isBetween(bare / 3, bare - 20);
-    assertThat(inked(ink(shown, all, Optional.of(feet), new Scale.None()), screen.orbit().turned(0, -1.2).camera()))
+    assertThat(
+            inked(
+                ink(shown, all, Optional.of(feet), new Scale.None()),
+                screen.orbit().turned(0, -1.2).camera()))
         .as("from below")
         .isZero();
     ChairView paper =
@@ -262,7 +265,8 @@ class SeeingWindowTest extends WindowTest {
     run(() -> paper.see(l -> l.beside(new Scale.Sits(Sitter.MAN))));
     run(paper::seeAll);
     OnScreen.await("the eye to stand back", () -> paper.heading().equals(paper.orbit().get()));
-    OnScreen.await("the sitter", () -> OnScreen.difference(before, paper.snapshot(null, null)) > 0.02);
+    OnScreen.await(
+        "the sitter", () -> OnScreen.difference(before, paper.snapshot(null, null)) > 0.02);
     screen.photograph("47-sitter-on-paper");
   }
 
