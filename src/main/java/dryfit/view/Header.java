@@ -5,12 +5,12 @@ import dryfit.fit.FitReport;
 import dryfit.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -30,10 +30,17 @@ final class Header extends VBox {
   private final Button redo = new Button("do again");
   private final FlowPane variants = new FlowPane(8, 6);
   private final Label verdict = new Label();
-  private final Polygon sign = new Polygon(0, -7, 7, 0, 0, 7, -7, 0);
+
+  /** A tooth for what stops, a hollow diamond for what to look at, a square for what fits. */
+  private static final Map<String, List<Double>> SHAPES =
+      Map.of(
+          "stops", List.of(-8.0, 0.0, 6.0, -8.0, 6.0, 8.0),
+          "look", List.of(0.0, -7.0, 7.0, 0.0, 0.0, 7.0, -7.0, 0.0),
+          "good", List.of(-6.0, -6.0, 6.0, -6.0, 6.0, 6.0, -6.0, 6.0));
+
+  private final Polygon sign = new Polygon();
   private final Button another = new Button("+ another");
   private final FlowPane words = new FlowPane(14, 4);
-  private final ToggleGroup one = new ToggleGroup();
 
   /**
    * @param unit what lengths are shown in; changed by a click
@@ -145,18 +152,22 @@ final class Header extends VBox {
       for (String variant : names) {
         ToggleButton pill = new ToggleButton(variant);
         pill.getStyleClass().setAll("pill");
-        pill.setToggleGroup(one);
         pill.setAccessibleText("variant: " + variant);
         pill.setOnAction(
             e -> {
-              pill.setSelected(true);
+              mark(variant);
               session.choose(variant);
             });
         variants.getChildren().add(pill);
       }
       variants.getChildren().add(another);
     }
-    pills().forEach(p -> p.setSelected(p.getText().equals(shown.design().variant())));
+    mark(shown.design().variant());
+  }
+
+  /** No group of JavaFX's: its arrows choose without anyone being told. */
+  private void mark(String variant) {
+    pills().forEach(p -> p.setSelected(p.getText().equals(variant)));
   }
 
   private List<ToggleButton> pills() {
@@ -175,5 +186,6 @@ final class Header extends VBox {
   private void style(String severity) {
     verdict.getStyleClass().setAll("label", "verdict", severity);
     sign.getStyleClass().setAll("sign", severity);
+    sign.getPoints().setAll(SHAPES.get(severity));
   }
 }

@@ -4,6 +4,7 @@ import dryfit.export.picture.Camera;
 import dryfit.export.picture.Figure;
 import dryfit.export.picture.Picture;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -30,8 +31,7 @@ final class PaperDrawing implements Drawing {
   private double height = Picture.SMALLEST;
   private boolean drawing;
 
-  private record Wish(
-      Picture picture, Optional<PaperInk> floor, Camera camera, int width, int height) {}
+  private record Wish(Picture picture, PaperInk ink, Camera camera, int width, int height) {}
 
   PaperDrawing() {
     view.setId("drawing");
@@ -87,15 +87,19 @@ final class PaperDrawing implements Drawing {
       view.setImage(null);
       return;
     }
+    figures = new ArrayList<>(figures);
+    figures.addAll(PaperScale.figures(how.scale(), shown.bounds()));
     double share = Math.min(1, MOST_PIXELS / Math.max(width, height));
     int w = Math.max(Picture.SMALLEST, (int) Math.round(width * share));
     int h = Math.max(Picture.SMALLEST, (int) Math.round(height * share));
-    Optional<PaperInk> floor =
-        shown
-            .fit()
-            .flatMap(fit -> Footprint.of(fit.whole()))
-            .map(f -> new PaperInk(shown.chair(), how.hidden(), f));
-    wanted.set(new Wish(new Picture(figures, List.of()), floor, camera, w, h));
+    PaperInk ink =
+        new PaperInk(
+            shown.chair(),
+            how.hidden(),
+            shown.fit().flatMap(fit -> Footprint.of(fit.whole())),
+            how.scale(),
+            shown.bounds());
+    wanted.set(new Wish(new Picture(figures, List.of()), ink, camera, w, h));
     if (!drawing) {
       drawing = true;
       Thread pen = new Thread(this::pen, "drawing");
@@ -122,7 +126,7 @@ final class PaperDrawing implements Drawing {
     int w = wish.width();
     int h = wish.height();
     BufferedImage drawn = wish.picture().draw(wish.camera(), w, h);
-    wish.floor().ifPresent(ink -> ink.draw(drawn, wish.camera()));
+    wish.ink().draw(drawn, wish.camera());
     int[] pixels = drawn.getRGB(0, 0, w, h, null, 0, w);
     WritableImage image = new WritableImage(w, h);
     image.getPixelWriter().setPixels(0, 0, w, h, PixelFormat.getIntArgbPreInstance(), pixels, 0, w);

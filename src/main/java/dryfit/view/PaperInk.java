@@ -3,6 +3,7 @@ package dryfit.view;
 import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.export.picture.Camera;
+import dryfit.geometry.Box;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import java.awt.BasicStroke;
@@ -12,22 +13,34 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * Lines on the floor of a picture on paper, where no part stands before them.
+ * What is written into a picture on paper where no part stands before it: the outline round the
+ * feet, and the numbers of a rule.
  *
  * @param hidden labels of parts that are not drawn
+ * @param footprint once it is known
+ * @param bounds of the chair
  */
-record PaperInk(Chair chair, Set<String> hidden, Footprint footprint) {
+record PaperInk(
+    Chair chair, Set<String> hidden, Optional<Footprint> footprint, Scale scale, Box bounds) {
   /** A side is drawn in so many pieces, each seen or not as a whole. */
   private static final int PIECES = 60;
 
   /** What lies on the floor is not hidden by the foot that stands on it, mm. */
   private static final double NEAR = 0.5;
 
-  /** Draws the outline round the feet; from below the floor hides nothing and is not there. */
   void draw(BufferedImage picture, Camera camera) {
+    footprint.ifPresent(feet -> outline(picture, camera, feet));
+    if (scale instanceof Scale.Rule rule) {
+      PaperScale.number(picture, camera, rule.unit(), bounds, this);
+    }
+  }
+
+  /** From below the floor hides nothing and is not there. */
+  private void outline(BufferedImage picture, Camera camera, Footprint feet) {
     if (camera.eye().z() <= 0) {
       return;
     }
@@ -37,7 +50,7 @@ record PaperInk(Chair chair, Set<String> hidden, Footprint footprint) {
     pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     pen.setColor(new Color(0x8a7a63));
     pen.setStroke(new BasicStroke(1.2f));
-    List<Vec3> corners = footprint.corners();
+    List<Vec3> corners = feet.corners();
     for (int i = 0; i < corners.size(); i++) {
       Vec3 from = onFloor(corners.get(i));
       Vec3 side = onFloor(corners.get((i + 1) % corners.size())).minus(from);
@@ -57,7 +70,8 @@ record PaperInk(Chair chair, Set<String> hidden, Footprint footprint) {
     return new Vec3(foot.x(), foot.y(), 0);
   }
 
-  private boolean isSeen(Vec3 place, Vec3 eye) {
+  /** Whether no part that is drawn is before a place. */
+  boolean isSeen(Vec3 place, Vec3 eye) {
     Vec3 way = place.minus(eye);
     for (Part part : chair.parts()) {
       if (hidden.contains(part.label())) {

@@ -107,16 +107,20 @@ final class Pulling {
       return "";
     }
     List<String> lines = new ArrayList<>();
+    List<Integer> sharing =
+        order.stuck().stream()
+            .flatMap(s -> s.collide().stream())
+            .flatMap(List::stream)
+            .distinct()
+            .sorted()
+            .toList();
+    if (!sharing.isEmpty()) {
+      lines.add("In each other’s wood, so they stay: " + names(order, sharing) + ".");
+    }
     for (Stuck stuck : order.stuck()) {
-      boolean collide = !stuck.collide().isEmpty();
-      List<Integer> parts =
-          collide
-              ? stuck.collide().stream().flatMap(List::stream).distinct().sorted().toList()
-              : stuck.parts();
-      lines.add(
-          (collide ? "In each other’s wood, so they stay: " : "Lock one another, so they stay: ")
-              + names(order, parts)
-              + ".");
+      if (stuck.collide().isEmpty()) {
+        lines.add("Lock one another, so they stay: " + names(order, stuck.parts()) + ".");
+      }
     }
     lines.add(order.steps().isEmpty() ? "No other part comes off." : "The rest comes apart.");
     return String.join(" ", lines);

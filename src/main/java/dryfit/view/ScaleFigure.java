@@ -27,9 +27,9 @@ import javafx.scene.transform.Rotate;
 /** Draws what stands beside the chair: a sitter of dowels and balls, or a square rule. */
 final class ScaleFigure {
   /** Clear of the chair, mm. */
-  private static final double ASIDE = 150;
+  static final double ASIDE = 150;
 
-  private static final double RULE = 56; // mm, the side of the rule's square section
+  static final double RULE = 56; // mm, the side of the rule's square section
   private static final int RULE_PIXELS = 112;
   private static final Color LIMBS = Color.web("#9fb0bd");
 
@@ -56,60 +56,37 @@ final class ScaleFigure {
         : Optional.empty();
   }
 
-  /** Thicknesses of limbs and the place of the neck are invented; heights and lengths are not. */
   private static List<Node> sitter(Sitter s, Box chair) {
-    double x = chair.high().x() + ASIDE + s.shoulders() / 2;
-    double back = chair.middle().y() + s.toHollow() / 2;
-    double seat = s.hollow();
-    double limb = (s.knee() - s.hollow()) / 2;
-    double thigh = seat + limb;
-    double kneeY = back - s.toKnee() + limb;
-    double hipY = back - 110;
-    double top = seat + s.sitting();
-    double shoulder = top - 300;
-    double elbow = seat + s.elbow() + 35;
     List<Node> body = new ArrayList<>();
-    for (int side = -1; side <= 1; side += 2) {
-      double leg = x + side * (s.hips() / 2 - limb);
-      double arm = x + side * (s.shoulders() / 2 - 40);
-      limb(body, new Vec3(leg, hipY, thigh), new Vec3(leg, kneeY, thigh), limb);
-      limb(body, new Vec3(leg, kneeY, thigh), new Vec3(leg, kneeY, 40), limb * 0.75);
-      limb(body, new Vec3(leg, kneeY, 40), new Vec3(leg, kneeY - 160, 35), 35);
-      limb(body, new Vec3(arm, hipY, shoulder), new Vec3(arm, hipY, elbow), 40);
-      limb(body, new Vec3(arm, hipY, elbow), new Vec3(arm, hipY - 250, elbow), 35);
-      limb(body, new Vec3(x, hipY, shoulder), new Vec3(arm, hipY, shoulder), 45);
-      limb(body, new Vec3(x, hipY, thigh), new Vec3(leg, hipY, thigh), limb);
-    }
-    List<Node> trunk = new ArrayList<>();
-    limb(trunk, new Vec3(x, hipY, seat + 95), new Vec3(x, hipY, shoulder - 40), 95);
-    trunk.forEach(n -> n.setScaleX(0.3 * s.shoulders() / 95));
-    body.addAll(trunk);
-    limb(body, new Vec3(x, hipY, shoulder), new Vec3(x, hipY, top - 200), 50);
-    Node head = ball(new Vec3(x, hipY, top - 110), 110);
-    head.setScaleX(0.72);
-    head.setScaleY(0.86);
-    body.add(head);
+    Limb.of(s, chair.high().x() + ASIDE, chair.middle().y()).forEach(limb -> add(body, limb));
     return body;
   }
 
-  private static void limb(List<Node> body, Vec3 from, Vec3 to, double radius) {
-    Vec3 along = to.minus(from);
-    Cylinder limb = new Cylinder(radius, along.length(), 24);
-    Vec3 middle = from.plus(to).times(0.5);
-    limb.setTranslateX(middle.x());
-    limb.setTranslateY(middle.y());
-    limb.setTranslateZ(middle.z());
-    // A cylinder of JavaFX stands along its y.
-    Vec3 axis = Vec3.BACK.cross(along);
-    if (axis.length() > 1) {
-      double turn = Math.toDegrees(Math.acos(along.unit().y()));
-      limb.getTransforms().add(new Rotate(turn, new Point3D(axis.x(), axis.y(), axis.z())));
+  private static void add(List<Node> body, Limb of) {
+    List<Node> pieces = new ArrayList<>(List.of(ball(of.from(), of.radius())));
+    Vec3 along = of.to().minus(of.from());
+    if (along.length() > 0) {
+      pieces.add(ball(of.to(), of.radius()));
+      Cylinder limb = new Cylinder(of.radius(), along.length(), 24);
+      Vec3 middle = of.middle();
+      limb.setTranslateX(middle.x());
+      limb.setTranslateY(middle.y());
+      limb.setTranslateZ(middle.z());
+      // A cylinder of JavaFX stands along its y.
+      Vec3 axis = Vec3.BACK.cross(along);
+      if (axis.length() > 1) {
+        double turn = Math.toDegrees(Math.acos(along.unit().y()));
+        limb.getTransforms().add(new Rotate(turn, new Point3D(axis.x(), axis.y(), axis.z())));
+      }
+      limb.setMaterial(material());
+      limb.setMouseTransparent(true);
+      pieces.add(limb);
     }
-    limb.setMaterial(material());
-    limb.setMouseTransparent(true);
-    body.add(limb);
-    body.add(ball(from, radius));
-    body.add(ball(to, radius));
+    for (Node piece : pieces) {
+      piece.setScaleX(of.wide());
+      piece.setScaleY(of.deep());
+    }
+    body.addAll(pieces);
   }
 
   private static Node ball(Vec3 at, double radius) {
@@ -128,9 +105,19 @@ final class ScaleFigure {
     return material;
   }
 
+  /** How long a band of the rule is, mm. */
+  static double step(Length.Unit unit) {
+    return unit == Length.Unit.IN ? 2 * unit.mm() : 100;
+  }
+
+  /** How high the rule stands: whole bands, and no lower than the chair; mm. */
+  static double height(Length.Unit unit, Box chair) {
+    return Math.ceil(chair.high().z() / step(unit)) * step(unit);
+  }
+
   private static Node rule(Length.Unit unit, Box chair) {
-    double step = unit == Length.Unit.IN ? 2 * unit.mm() : 100;
-    double height = Math.ceil(chair.high().z() / step) * step;
+    double step = step(unit);
+    double height = height(unit, chair);
     double x = chair.low().x() - ASIDE;
     double y = chair.low().y();
     TriangleMesh mesh = new TriangleMesh();

@@ -9,7 +9,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -40,12 +39,9 @@ final class Seeing {
     rule.setAccessibleText("a rule beside the chair");
     sitter.setOnAction(e -> scaled(rule));
     rule.setOnAction(e -> scaled(sitter));
-    ToggleGroup one = new ToggleGroup();
-    one.getToggles().addAll(woman, man);
     woman.setSelected(true);
-    woman.setOnAction(e -> woman.setSelected(true));
-    man.setOnAction(e -> man.setSelected(true));
-    one.selectedToggleProperty().addListener(o -> beside());
+    woman.setOnAction(e -> sits(woman, man));
+    man.setOnAction(e -> sits(man, woman));
     tall.getStyleClass().add("quiet");
     tall.setId("sitter-size");
     sitting = new FlowPane(12, 2, woman, man, tall);
@@ -53,6 +49,12 @@ final class Seeing {
     if (!ChairView.hasDepth()) {
       onPaper();
     }
+  }
+
+  private void sits(ToggleButton chosen, ToggleButton other) {
+    chosen.setSelected(true);
+    other.setSelected(false);
+    beside();
   }
 
   private void scaled(ToggleButton other) {
@@ -84,9 +86,9 @@ final class Seeing {
     return List.of(through, fade, slicing.word());
   }
 
-  /** On paper wood is not seen through, nothing is moved, and nothing stands beside the chair. */
+  /** On paper wood is not seen through, and nothing is moved or sawn. */
   private void onPaper() {
-    for (Node needsDepth : List.of(through, fade, slicing.word(), sitter, rule, pulling.slider())) {
+    for (Node needsDepth : List.of(through, fade, slicing.word(), pulling.slider())) {
       needsDepth.setDisable(true);
     }
   }

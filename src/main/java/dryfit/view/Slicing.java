@@ -16,7 +16,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
@@ -36,7 +35,7 @@ final class Slicing {
   private final ToggleButton word = Seeing.word("slice");
   private final Slider where = Seeing.slider("where the slice is");
   private final Label told = new Label();
-  private final ToggleGroup ways = new ToggleGroup();
+  private final List<ToggleButton> ways = new ArrayList<>();
   private final HBox row;
   private Optional<Place> taken = Optional.empty();
 
@@ -133,18 +132,18 @@ final class Slicing {
     where.setBlockIncrement(0.01);
     where.valueProperty().addListener(o -> slid());
     told.setId("slice-told");
+    told.getStyleClass().add("quiet");
     told.setMinWidth(Label.USE_PREF_SIZE);
     row = new HBox(14, where, told);
     for (Way one : Way.values()) {
       ToggleButton word = Seeing.word(one.word);
       word.setId("slice-" + one.word.replace(' ', '-'));
       word.setUserData(one);
-      word.setToggleGroup(ways);
+      ways.add(word);
       word.setMinWidth(ToggleButton.USE_PREF_SIZE);
       word.setAccessibleText("slice " + one.word);
       word.setOnAction(
           e -> {
-            word.setSelected(true);
             begin(one);
           });
       row.getChildren().add(word);
@@ -242,7 +241,7 @@ final class Slicing {
   }
 
   private void mark() {
-    ways.getToggles().forEach(t -> t.setSelected(t.getUserData() == way));
+    ways.forEach(t -> t.setSelected(t.getUserData() == way));
   }
 
   private void slid() {

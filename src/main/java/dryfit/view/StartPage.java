@@ -74,6 +74,8 @@ final class StartPage extends ScrollPane {
             Button word = new Button(path.getFileName().toString());
             word.getStyleClass().setAll("word");
             word.setAccessibleText("open " + path);
+            // Two folders may have a file of the same name.
+            word.setTooltip(new Tooltip(path.toString()));
             word.setOnAction(e -> open.accept(path));
             late.getChildren().add(word);
           });

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import javafx.event.Event;
 import javafx.event.EventType;
 import javafx.geometry.Bounds;
@@ -14,14 +16,18 @@ import javafx.scene.Parent;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.PickResult;
 import javafx.scene.input.TouchEvent;
 import javafx.scene.input.TouchPoint;
 import javafx.scene.input.ZoomEvent;
+import javafx.scene.shape.Polygon;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Fingers, keys, ears and small screens. */
 class HandsWindowTest extends WindowTest {
@@ -140,6 +146,52 @@ class HandsWindowTest extends WindowTest {
         });
     for (Node node : reachable(screen.stage.getScene().getRoot())) {
       assertThat(name(node)).as(node.toString()).isNotBlank();
+    }
+  }
+
+  @Test
+  void theVerdictIsToldByShapeToo(FxRobot robot) {
+    screen.open(HARBOUR);
+    List<Double> fits = sign(robot);
+    run(() -> screen.window.session().choose("deep tenons"));
+    screen.settled();
+    assertThat(sign(robot)).hasSize(6).isNotEqualTo(fits);
+  }
+
+  private static List<Double> sign(FxRobot robot) {
+    return OnScreen.ask(() -> List.copyOf(robot.lookup(".sign").<Polygon>query().getPoints()));
+  }
+
+  @Test
+  void tabComesPastEverythingAndTheOneThatHasTheKeysIsSeen(FxRobot robot) {
+    screen.open(HARBOUR);
+    run(() -> screen.window.chair().requestFocus());
+    Set<Node> wanted = new HashSet<>(reachable(screen.stage.getScene().getRoot()));
+    Set<Node> come = new HashSet<>();
+    for (int i = 0; i < 3 * wanted.size() && !come.containsAll(wanted); i++) {
+      robot.type(KeyCode.TAB);
+      WaitForAsyncUtils.waitForFxEvents();
+      come.add(OnScreen.ask(() -> screen.stage.getScene().getFocusOwner()));
+    }
+    wanted.removeAll(come);
+    assertThat(wanted).as("what Tab never comes to").isEmpty();
+
+    ToggleButton chosen = robot.lookup("as drawn").query();
+    run(chosen::requestFocus);
+    robot.type(KeyCode.RIGHT);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(OnScreen.ask(chosen::isSelected)).as("an arrow chooses no other variant").isTrue();
+
+    for (String one : List.of("#chair", "#view-front", "#apart", "#save-picture")) {
+      Node node = robot.lookup(one).query();
+      WritableImage without = OnScreen.picture(node);
+      run(node::requestFocus);
+      robot.press(KeyCode.SHIFT).type(KeyCode.TAB).release(KeyCode.SHIFT).type(KeyCode.TAB);
+      WaitForAsyncUtils.waitForFxEvents();
+      assertThat(OnScreen.ask(() -> screen.stage.getScene().getFocusOwner())).isSameAs(node);
+      assertThat(OnScreen.difference(without, OnScreen.picture(node)))
+          .as(one + " with the keys")
+          .isPositive();
     }
   }
 

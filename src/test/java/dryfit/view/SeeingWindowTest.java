@@ -5,17 +5,23 @@ import static org.assertj.core.api.Assertions.within;
 
 import dryfit.build.Joint;
 import dryfit.export.picture.Camera;
+import dryfit.export.picture.Figure;
+import dryfit.export.picture.View;
 import dryfit.fit.Finding;
 import dryfit.fit.JointFit;
 import dryfit.geometry.Box;
+import dryfit.geometry.MassProperties;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javafx.scene.control.Button;
 import javafx.scene.control.Slider;
 import javafx.scene.image.ImageView;
+import javafx.scene.image.WritableImage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 
@@ -190,11 +196,13 @@ class SeeingWindowTest extends WindowTest {
     Footprint feet = Footprint.of(shown.report().whole()).orElseThrow();
     Set<String> all = Set.copyOf(shown.chair().parts().stream().map(p -> p.label()).toList());
     Camera eye = screen.orbit().camera();
-    long bare = inked(new PaperInk(shown.chair(), all, feet), eye);
-    long behind = inked(new PaperInk(shown.chair(), Set.of(), feet), eye);
+    long bare = inked(ink(shown, all, Optional.of(feet), new Scale.None()), eye);
+    long behind = inked(ink(shown, Set.of(), Optional.of(feet), new Scale.None()), eye);
     assertThat(behind).as("ink with the chair on it").isBetween(bare / 3, bare - 20);
     assertThat(
-            inked(new PaperInk(shown.chair(), all, feet), screen.orbit().turned(0, -1.2).camera()))
+            inked(
+                ink(shown, all, Optional.of(feet), new Scale.None()),
+                screen.orbit().turned(0, -1.2).camera()))
         .as("from below")
         .isZero();
     ChairView paper =
@@ -207,6 +215,68 @@ class SeeingWindowTest extends WindowTest {
             });
     OnScreen.await("the drawing", () -> ((ImageView) paper.lookup("#drawing")).getImage() != null);
     screen.photograph("45-footprint-on-paper");
+  }
+
+  @Test
+  void aRuleAndASitterStandOnPaperToo(FxRobot robot) {
+    screen.open(HARBOUR);
+    Shown shown = screen.shown();
+    run(() -> screen.window.chair().go(View.FRONT));
+    screen.landed();
+    Scale rule = new Scale.Rule(Length.Unit.MM);
+    Camera eye = screen.orbit().camera();
+    assertThat(inked(ink(shown, Set.of(), Optional.empty(), rule), eye))
+        .as("ink of the numbers")
+        .isGreaterThan(100);
+    assertThat(
+            inked(
+                ink(shown, Set.of(), Optional.empty(), rule),
+                screen.orbit().turned(Math.PI, 0).camera()))
+        .as("from behind")
+        .isZero();
+    Box bounds = shown.bounds();
+    Box standing = around(PaperScale.figures(rule, bounds));
+    assertThat(standing.low().z()).isZero();
+    assertThat(standing.high().z())
+        .as("whole hundreds, up to the top of the chair")
+        .isEqualTo(100 * Math.ceil(bounds.high().z() / 100));
+    Box sits = around(PaperScale.figures(new Scale.Sits(Sitter.WOMAN), bounds));
+    assertThat(sits.high().z())
+        .as("the top of the head, sitting")
+        .isCloseTo(Sitter.WOMAN.hollow() + Sitter.WOMAN.sitting(), within(20.0));
+    assertThat(sits.low().x()).as("clear of the chair").isGreaterThan(bounds.high().x());
+    for (Scale scale : List.of(rule, new Scale.Sits(Sitter.WOMAN))) {
+      PaperScale.figures(scale, bounds)
+          .forEach(f -> assertThat(MassProperties.of(f.mesh()).volume()).isPositive());
+    }
+    ChairView paper =
+        OnScreen.ask(
+            () -> {
+              ChairView view = new ChairView(new PaperDrawing());
+              screen.stage.getScene().setRoot(view);
+              view.see(l -> l.beside(rule));
+              view.show(shown);
+              return view;
+            });
+    ImageView sheet = (ImageView) paper.lookup("#drawing");
+    OnScreen.await("the drawing", () -> sheet.getImage() != null);
+    screen.photograph("46-rule-on-paper");
+    WritableImage before = OnScreen.picture(paper);
+    run(() -> paper.see(l -> l.beside(new Scale.Sits(Sitter.MAN))));
+    run(paper::seeAll);
+    OnScreen.await("the eye to stand back", () -> paper.heading().equals(paper.orbit().get()));
+    OnScreen.await(
+        "the sitter", () -> OnScreen.difference(before, paper.snapshot(null, null)) > 0.02);
+    screen.photograph("47-sitter-on-paper");
+  }
+
+  private static Box around(List<Figure> figures) {
+    return figures.stream().map(f -> f.mesh().bounds()).reduce(Box::with).orElseThrow();
+  }
+
+  private static PaperInk ink(
+      Shown shown, Set<String> hidden, Optional<Footprint> feet, Scale scale) {
+    return new PaperInk(shown.chair(), hidden, feet, scale, shown.bounds());
   }
 
   private static long inked(PaperInk ink, Camera eye) {
