@@ -7,6 +7,7 @@ import dryfit.app.MeasureParts.Noted;
 import dryfit.app.OpenChair;
 import dryfit.build.Chair;
 import dryfit.document.Design;
+import dryfit.document.Design.Measurement;
 import dryfit.document.Problem;
 import dryfit.export.MeasuredJson;
 import dryfit.export.MeasuredText;
@@ -49,9 +50,6 @@ final class MeasureCommand implements Callable<Integer> {
   private static final List<String> HANDS = List.of("left", "right");
 
   private static final String EDGED = "shoulder gap";
-
-  private static final List<String> EDGES =
-      List.of("top", "bottom", "front", "back", "outside", "inside");
 
   private final Screen screen;
 
@@ -184,10 +182,10 @@ final class MeasureCommand implements Callable<Integer> {
     if (at != null && !what.equals(EDGED)) {
       throw wrong("--at says where a shoulder gap is; " + what + " has no such place");
     }
-    if (at != null && !EDGES.contains(at)) {
+    if (at != null && !Measurement.SIDES.contains(at)) {
       throw wrong(
           "--at is one of "
-              + String.join(", ", EDGES)
+              + String.join(", ", Measurement.SIDES)
               + ", not '"
               + at
               + "'; without it the gap is in the middle of the shoulder");

@@ -278,7 +278,7 @@ public final class MeasuredText {
         "both diagonals are "
             + style.gap(Math.abs(by))
             + (more ? " longer" : " shorter")
-            + " than the made parts make them, and no pulling changes that: the frame is "
+            + " than the made parts make them, and no pulling changes that: the frame is about "
             + style.gap(Math.abs(s.across()))
             + (more ? " wider" : " narrower")
             + ", or "

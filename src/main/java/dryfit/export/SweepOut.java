@@ -127,12 +127,7 @@ public final class SweepOut {
           .append('\n');
     }
     out.append('\n');
-    List<String> outside =
-        sweep.points().stream()
-            .filter(p -> !sweep.plan().allows(p.value()))
-            .map(p -> value(p.value()))
-            .toList();
-    if (!outside.isEmpty()) {
+    if (!sweep.points().stream().allMatch(p -> sweep.plan().allows(p.value()))) {
       wrapped(
           out,
           "out: beyond what the document lets "

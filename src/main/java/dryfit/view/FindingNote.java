@@ -53,7 +53,7 @@ final class FindingNote extends VBox {
       getChildren().add(label(source + FindingText.source(finding.source()), "quiet"));
     }
     if (!finding.pointer().isEmpty()) {
-      getChildren().add(new Place(finding.pointer()));
+      getChildren().add(new DocumentPlace(finding.pointer()));
     }
     reason.setId("accept-reason");
     reason.getStyleClass().add("find");

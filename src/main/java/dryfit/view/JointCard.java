@@ -139,7 +139,7 @@ final class JointCard extends VBox {
     angles(JointAngles.of(chair, fit.joint()));
     String pointer = fit.joint().plan().pointer();
     if (note.filter(n -> n.isIn(pointer)).isEmpty()) {
-      card.getChildren().add(new Place(pointer));
+      card.getChildren().add(new DocumentPlace(pointer));
     }
   }
 
@@ -262,7 +262,7 @@ final class JointCard extends VBox {
       row("length", style.length(of.blank().length()));
       row("width", style.length(of.blank().width()));
       row("thickness", style.length(of.blank().thickness()));
-      card.getChildren().add(new Place(of.pointer()));
+      card.getChildren().add(new DocumentPlace(of.pointer()));
       hiding(of.label());
     } else if (!chair.look().get().hidden().isEmpty()) {
       hiding("");

@@ -161,7 +161,7 @@ class ApartWindowTest extends WindowTest {
     List<Vec3> moved = pulled(robot);
     assertThat(text(robot, "#apart-told"))
         .startsWith("In each other’s wood, so they stay: ")
-        .contains("front rail", "side rail, right", "side rail, left");
+        .contains("front rail", "both side rails");
     Shown shown = screen.shown();
     Vec3 held = moved.get(shown.part("front-rail"));
     for (String rail : List.of("side-rail right", "side-rail left")) {

@@ -17,45 +17,19 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** Tickets and the card of a joint: what they say, and that all of it can be seen. */
-@ExtendWith(ApplicationExtension.class)
-class CardsWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
+class CardsWindowTest extends WindowTest {
   private void open(Path chair, String variant) {
     screen.open(chair);
-    OnScreen.ask(
-        () -> {
-          screen.window.session().choose(variant);
-          return null;
-        });
+    run(() -> screen.window.session().choose(variant));
     screen.settled();
   }
 
-  private static List<Button> tickets(FxRobot robot) {
+  /** Those of findings, and the one of the joints. */
+  private static List<Button> everyTicket(FxRobot robot) {
     return robot.lookup(".ticket").queryAll().stream().map(Button.class::cast).toList();
   }
 
@@ -67,11 +41,10 @@ class CardsWindowTest {
   }
 
   private void size(double width, double height) {
-    OnScreen.ask(
+    run(
         () -> {
           screen.stage.setWidth(width);
           screen.stage.setHeight(height);
-          return null;
         });
     screen.settled();
   }
@@ -160,7 +133,7 @@ class CardsWindowTest {
     open(HARBOUR, "deep tenons");
     assertThat(robot.lookup(".edge-good").queryAll()).isEmpty();
     assertThat(robot.lookup("#tickets .good").queryAll()).isEmpty();
-    List<Button> all = tickets(robot);
+    List<Button> all = everyTicket(robot);
     assertThat(all.get(all.size() - 1).getAccessibleText())
         .isEqualTo("Joints: 24 of 28 joints go together as drawn; the others stop the build.");
   }
@@ -168,7 +141,7 @@ class CardsWindowTest {
   @Test
   void aChairThatCannotBeBuiltHasNoTicketsOfTheOneBefore(FxRobot robot) {
     open(HARBOUR, "as drawn");
-    List<String> before = tickets(robot).stream().map(Button::getAccessibleText).toList();
+    List<String> before = everyTicket(robot).stream().map(Button::getAccessibleText).toList();
     // A rail so thick that it runs past its legs: sound as a document, but no chair.
     robot.clickOn("#find").write("rail thick");
     robot.doubleClickOn("#value-railThick").write("900").type(KeyCode.ENTER);
@@ -176,7 +149,7 @@ class CardsWindowTest {
         "the verdict",
         () -> robot.lookup("#verdict").<Labeled>query().getText().startsWith("cannot be built"));
     screen.settled();
-    List<String> told = tickets(robot).stream().map(Button::getAccessibleText).toList();
+    List<String> told = everyTicket(robot).stream().map(Button::getAccessibleText).toList();
     assertThat(told)
         .isNotEmpty()
         .allSatisfy(t -> assertThat(t).startsWith("Cannot be built: ").doesNotContain("/parts"));
@@ -186,7 +159,8 @@ class CardsWindowTest {
     screen.photograph("46-cannot-be-built");
     robot.interact(() -> screen.window.session().undo());
     screen.settled();
-    assertThat(tickets(robot).stream().map(Button::getAccessibleText).toList()).isEqualTo(before);
+    assertThat(everyTicket(robot).stream().map(Button::getAccessibleText).toList())
+        .isEqualTo(before);
   }
 
   @Test
@@ -194,7 +168,7 @@ class CardsWindowTest {
     size(1280, 800);
     open(Path.of("models/weir-settee.json"), "slats too far apart");
     ScrollPane row = (ScrollPane) robot.lookup(".ticket-row").query();
-    List<Button> all = tickets(robot);
+    List<Button> all = everyTicket(robot);
     robot.moveTo(all.get(0));
     robot.scroll(120, javafx.geometry.VerticalDirection.UP);
     robot.scroll(240, javafx.geometry.VerticalDirection.DOWN);

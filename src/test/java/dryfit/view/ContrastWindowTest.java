@@ -19,38 +19,17 @@ import javafx.scene.paint.Paint;
 import javafx.scene.paint.RadialGradient;
 import javafx.scene.paint.Stop;
 import javafx.scene.text.Text;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /**
  * All words on screen stand out from what is behind them by 4.5 to 1, by day and in the evening:
  * W3C, Web Content Accessibility Guidelines (WCAG) 2.2, success criterion 1.4.3, Contrast
  * (Minimum). What is switched off, which may be pale there, is held to the same.
  */
-@ExtendWith(ApplicationExtension.class)
-class ContrastWindowTest {
+class ContrastWindowTest extends WindowTest {
   /** WCAG 2.2, 1.4.3, for text of ordinary size. */
   private static final double LEAST = 4.5;
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
 
   @Test
   void theRatioIsTheOneOfTheGuidelines() {
@@ -64,29 +43,17 @@ class ContrastWindowTest {
   @Test
   void noWordsArePaleByDayOrInTheEvening(FxRobot robot) {
     Set<String> pale = new TreeSet<>();
-    OnScreen.ask(
-        () -> {
-          screen.window.offer();
-          return null;
-        });
+    run(() -> screen.window.offer());
     screen.settled();
     check("start", pale);
     screen.open(Path.of("models/harbour-armchair.json"));
     both(robot, "opened", pale);
-    OnScreen.ask(
-        () -> {
-          screen.window.session().choose("deep tenons");
-          return null;
-        });
+    run(() -> screen.window.session().choose("deep tenons"));
     screen.settled();
     both(robot, "does not fit", pale);
     for (int i : new int[] {1, 3, 0}) {
       Button ticket = (Button) List.copyOf(robot.lookup(".ticket").queryAll()).get(i);
-      OnScreen.ask(
-          () -> {
-            ticket.fire();
-            return null;
-          });
+      run(() -> ticket.fire());
       screen.settled();
       both(robot, "card " + i, pale);
     }
@@ -120,11 +87,7 @@ class ContrastWindowTest {
   }
 
   private void dark(FxRobot robot) {
-    OnScreen.ask(
-        () -> {
-          robot.lookup("#light-or-dark").<Button>query().fire();
-          return null;
-        });
+    run(() -> robot.lookup("#light-or-dark").<Button>query().fire());
     screen.settled();
   }
 

@@ -12,38 +12,11 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 
 /** The list of dimensions: what is typed there, and how it works without a mouse. */
-@ExtendWith(ApplicationExtension.class)
-class DimensionsWindowTest {
-  private static final Path HARBOUR = Path.of("models/harbour-armchair.json");
-
-  @TempDir static Path state;
-
-  private OnScreen screen;
-
-  @Start
-  void start(Stage stage) {
-    screen = new OnScreen(stage, state);
-  }
-
-  @AfterEach
-  void close() {
-    screen.close();
-  }
-
-  private static String text(FxRobot robot, String query) {
-    return OnScreen.ask(() -> robot.lookup(query).<Labeled>query().getText());
-  }
-
+class DimensionsWindowTest extends WindowTest {
   private static TextField field(FxRobot robot, String name) {
     return robot.lookup("#value-" + name).query();
   }

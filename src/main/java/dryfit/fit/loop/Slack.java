@@ -23,11 +23,9 @@ import java.util.Set;
 final class Slack {
   // Weights against each other; ten times the weight costs a hundred times as much. An angle counts
   // as what it moves at the far end of its part; at made joints, at the corner of its shoulder.
-  // That
-  // lever is short, so what is made has to weigh so much that a gap there never spares a new part
-  // an
-  // angle. A length weighs so little that next to nothing of it is taken up by places instead, and
-  // not so little that parts keep their places in the room at its cost.
+  // That lever is short, so what is made has to weigh so much that a gap there never spares a new
+  // part an angle. A length weighs so little that next to nothing of it is taken up by places
+  // instead, and not so little that parts keep their places in the room at its cost.
   private static final double MADE = 10_000;
   private static final double ALIKE = 30;
   private static final double ANGLE = 10;

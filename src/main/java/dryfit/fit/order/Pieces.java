@@ -49,8 +49,7 @@ final class Pieces {
       makeRoom(cells, j.mortised(), j.tenon());
       if (j.plan().wedges().isPresent()) {
         // It is drawn with its wedges driven; until then its strips are straight and go through.
-        // For
-        // the order it is the same whether they close up or the mortise is as wide all the way.
+        // For the order it is the same whether they close up or the mortise is as wide all the way.
         makeRoom(cells, j.mortised(), drawnOut(j));
       }
       for (Part part : chair.parts()) {

@@ -6,12 +6,12 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 
 /** Where something stands in the document, told quietly; a click copies the place. */
-final class Place extends Button {
+final class DocumentPlace extends Button {
 
   /**
    * @param pointer JSON pointer into the document
    */
-  Place(String pointer) {
+  DocumentPlace(String pointer) {
     super("in the document: " + pointer);
     getStyleClass().setAll("place");
     setWrapText(true);
