@@ -14,6 +14,7 @@ import dryfit.document.Quantity;
 import dryfit.document.Reading;
 import dryfit.geometry.Plane;
 import dryfit.measure.Length;
+import dryfit.solid.AllCores;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
@@ -25,6 +26,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -85,26 +87,8 @@ public final class ChairBuilder {
     stocks.all().forEach(s -> placed.put(key(s.name(), s.hand()), s));
     Map<String, Integer> indices = indices();
 
-    List<Made> made = new ArrayList<>();
     Pieces pieces = new Pieces(indices.size());
-    JointInstances instances = new JointInstances(design, stocks);
-    for (JointPlan plan : design.joints()) {
-      if (!instances.canBeMade(plan)) {
-        continue;
-      }
-      attempt(
-          () -> {
-            for (Instance i : instances.of(plan)) {
-              made.addAll(
-                  JointMaker.make(
-                      i,
-                      jointLabel(i),
-                      indices.get(key(i.tenoned().name(), i.tenoned().hand())),
-                      indices.get(key(i.mortised().name(), i.mortised().hand())),
-                      pieces));
-            }
-          });
-    }
+    List<Made> made = joints(indices, pieces);
     List<Made> joints = new ArrayList<>();
     Set<String> refused = new HashSet<>();
     design.joints().forEach(plan -> refused.add(plan.name()));
@@ -142,6 +126,57 @@ public final class ChairBuilder {
     return problems.isEmpty()
         ? new Reading.Accepted<>(new Chair(design, parts, unambiguous(all)))
         : new Reading.Refused<>(problems);
+  }
+
+  /** What became of a joint, made without a look at the others, or why there is none. */
+  private record Alone(List<Made> made, boolean bringsPieces, Optional<Refusal> refusal) {}
+
+  /**
+   * Most joints need only their own parts; those that bring pieces are made in turn, to number
+   * them.
+   */
+  private List<Made> joints(Map<String, Integer> indices, Pieces pieces) {
+    JointInstances instances = new JointInstances(design, stocks);
+    List<JointPlan> plans = design.joints().stream().filter(instances::canBeMade).toList();
+    List<Alone> alone = AllCores.map(plans, plan -> alone(plan, instances, indices));
+    List<Made> made = new ArrayList<>();
+    for (int i = 0; i < plans.size(); i++) {
+      Alone each = alone.get(i);
+      JointPlan plan = plans.get(i);
+      if (each.refusal().isPresent()) {
+        refuse(each.refusal().get());
+      } else if (each.bringsPieces()) {
+        made.addAll(made(plan, instances, indices, pieces));
+      } else {
+        made.addAll(each.made());
+      }
+    }
+    return made;
+  }
+
+  private Alone alone(JointPlan plan, JointInstances instances, Map<String, Integer> indices) {
+    Pieces own = new Pieces(indices.size());
+    try {
+      List<Made> made = made(plan, instances, indices, own);
+      return new Alone(made, !own.all().isEmpty(), Optional.empty());
+    } catch (Refusal refusal) {
+      return new Alone(List.of(), false, Optional.of(refusal));
+    }
+  }
+
+  private List<Made> made(
+      JointPlan plan, JointInstances instances, Map<String, Integer> indices, Pieces pieces) {
+    List<Made> made = new ArrayList<>();
+    for (Instance i : instances.of(plan)) {
+      made.addAll(
+          JointMaker.make(
+              i,
+              jointLabel(i),
+              indices.get(key(i.tenoned().name(), i.tenoned().hand())),
+              indices.get(key(i.mortised().name(), i.mortised().hand())),
+              pieces));
+    }
+    return made;
   }
 
   private void attempt(Runnable step) {
@@ -208,27 +243,26 @@ public final class ChairBuilder {
   private Map<String, Csg> bodies(
       Map<String, Stock> placed, Map<String, Integer> indices, List<Made> joints) {
     List<Tried> tried =
-        List.copyOf(placed.keySet()).parallelStream()
-            .map(
-                key -> {
-                  try {
-                    Stock stock = placed.get(key);
-                    int index = indices.get(key);
-                    Csg body = shelf.canonical(body(stock.shape(), stock, index, joints));
-                    NothingLeft.refuseBody(
-                        stock.name(),
-                        stock.plan().common().pointer(),
-                        joinery.cells(body, stock.hand()));
-                    if (stock.plan().common().edges().isEmpty()) {
-                      return new Tried(key, body, body, null);
-                    }
-                    Csg before = shelf.canonical(body(stock.sawn(), stock, index, joints));
-                    return new Tried(key, body, before, null);
-                  } catch (Refusal refusal) {
-                    return new Tried(key, null, null, refusal);
-                  }
-                })
-            .toList();
+        AllCores.map(
+            List.copyOf(placed.keySet()),
+            key -> {
+              try {
+                Stock stock = placed.get(key);
+                int index = indices.get(key);
+                Csg body = shelf.canonical(body(stock.shape(), stock, index, joints));
+                NothingLeft.refuseBody(
+                    stock.name(),
+                    stock.plan().common().pointer(),
+                    joinery.cells(body, stock.hand()));
+                if (stock.plan().common().edges().isEmpty()) {
+                  return new Tried(key, body, body, null);
+                }
+                Csg before = shelf.canonical(body(stock.sawn(), stock, index, joints));
+                return new Tried(key, body, before, null);
+              } catch (Refusal refusal) {
+                return new Tried(key, null, null, refusal);
+              }
+            });
     Map<String, Csg> bodies = new LinkedHashMap<>();
     for (Tried t : tried) {
       if (t.refusal() == null) {
@@ -364,16 +398,23 @@ public final class ChairBuilder {
     placed.put(key(panel.name(), hand), filled.stock());
     bodies.put(key(panel.name(), hand), shelf.canonical(filled.stock().shape()));
     List<Convex> groove = Cells.of(filled.groove());
+    int own = indices.get(key(panel.name(), hand));
+    List<Optional<Joint>> grooves =
+        AllCores.map(
+            around,
+            a ->
+                GrooveMaker.of(
+                    panel,
+                    filled.stock(),
+                    groove,
+                    a,
+                    design.fit(),
+                    own,
+                    indices.get(key(a.stock().name(), a.stock().hand()))));
+    for (Optional<Joint> each : grooves) {
+      each.ifPresent(joint -> joints.add(joint.labelled(handed(joint))));
+    }
     for (PanelFiller.Around a : around) {
-      GrooveMaker.of(
-              panel,
-              filled.stock(),
-              groove,
-              a,
-              design.fit(),
-              indices.get(key(panel.name(), hand)),
-              indices.get(key(a.stock().name(), a.stock().hand())))
-          .ifPresent(joint -> joints.add(joint.labelled(handed(joint))));
       cuts.computeIfAbsent(key(a.stock().name(), a.stock().hand()), k -> new ArrayList<>())
           .add(Shapes.localTo(filled.groove(), a.stock().frame()));
     }
@@ -429,15 +470,14 @@ public final class ChairBuilder {
       Map<String, Csg> bodies,
       Map<String, List<Csg>> cuts) {
     List<Joinery.Work> work =
-        order.parallelStream()
-            .map(
-                key ->
-                    new Joinery.Work(
-                        label(placed.get(key)),
-                        placed.get(key).hand(),
-                        bodies.get(key),
-                        cuts.getOrDefault(key, List.of()).stream().map(shelf::canonical).toList()))
-            .toList();
+        AllCores.map(
+            order,
+            key ->
+                new Joinery.Work(
+                    label(placed.get(key)),
+                    placed.get(key).hand(),
+                    bodies.get(key),
+                    cuts.getOrDefault(key, List.of()).stream().map(shelf::canonical).toList()));
     List<Solid> solids = joinery.solids(work);
     for (int i = 0; i < work.size(); i++) {
       Joinery.Work w = work.get(i);

@@ -5,11 +5,9 @@ import dryfit.document.PartCuts.Rebate;
 import dryfit.document.PartPlan.Panel;
 import dryfit.document.PartPlan.PanelShape.DropsInto;
 import dryfit.geometry.Frame;
-import dryfit.geometry.Plane;
 import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
 import dryfit.solid.Cells;
-import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Extrusion;
 import java.util.ArrayList;
@@ -36,18 +34,11 @@ final class DropIn {
     List<Vec3> floors = new ArrayList<>();
     around.forEach(a -> floors.addAll(floor(a.stock())));
     Frame page = page(plan, floors);
-    Plane cut = new Plane(page.z(), page.z().dot(page.origin()) + ABOVE);
-    List<Geometry> sections = new ArrayList<>();
-    for (PanelFiller.Around a : around) {
-      for (Convex cell : a.placedCells()) {
-        List<Vec3> corners = Slice.points(cell, cut);
-        if (corners.size() >= 3) {
-          PanelFiller.section(PanelFiller.flat(corners, page)).ifPresent(sections::add);
-        }
-      }
-    }
-    Geometry opening = PanelFiller.opening(PanelFiller.union(sections), plan, "/drops-into");
-    List<Vec2> loop = PanelFiller.grown(opening, PanelFiller.OVERLAP - drops.gap());
+    Frame above = Frame.of(page.place(new Vec3(0, 0, ABOVE)), page.x(), page.y());
+    List<List<double[]>> sections =
+        around.stream().map(a -> SectionRing.sections(a.placedCells(), above)).toList();
+    Geometry opening = PanelFiller.opening(SectionRing.of(sections), plan, "/drops-into");
+    List<Vec2> loop = PanelFiller.grown(opening, SectionRing.OVERLAP - drops.gap());
     double minX = loop.stream().mapToDouble(Vec2::x).min().orElseThrow();
     double maxX = loop.stream().mapToDouble(Vec2::x).max().orElseThrow();
     double minY = loop.stream().mapToDouble(Vec2::y).min().orElseThrow();

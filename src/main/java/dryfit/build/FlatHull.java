@@ -22,7 +22,13 @@ final class FlatHull {
     List<double[]> hull = new ArrayList<>();
     for (int pass = 0; pass < 2; pass++) {
       int floor = hull.size();
+      double[] last = {Double.NaN, Double.NaN};
       for (double[] p : sorted) {
+        // The same point again is no turn; only the exact, slow way would find that out.
+        if (p[0] == last[0] && p[1] == last[1]) {
+          continue;
+        }
+        last = p;
         while (hull.size() >= floor + 2 && !turnsLeft(hull, p)) {
           hull.remove(hull.size() - 1);
         }

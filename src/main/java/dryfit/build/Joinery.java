@@ -3,15 +3,18 @@ package dryfit.build;
 import dryfit.document.Hand;
 import dryfit.document.JointPlan;
 import dryfit.geometry.Mesh;
+import dryfit.solid.AllCores;
 import dryfit.solid.Cells;
 import dryfit.solid.Content;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.KernelFailure;
 import dryfit.solid.Solid;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -97,15 +100,17 @@ final class Joinery {
   List<Solid> solids(List<Work> all) {
     List<Work> made = all.stream().map(this::asMade).toList();
     List<Content> keys = made.parallelStream().map(w -> Content.of(w.finished())).toList();
-    Map<Integer, Work> missing = new TreeMap<>();
-    java.util.Set<Content> seen = new java.util.HashSet<>();
+    List<Integer> missing = new ArrayList<>();
+    Set<Content> seen = new HashSet<>();
     for (int i = 0; i < made.size(); i++) {
       if (!shelf.hasSolid(keys.get(i)) && seen.add(keys.get(i))) {
-        missing.put(i, made.get(i));
+        missing.add(i);
       }
     }
-    missing.entrySet().parallelStream()
-        .forEach(e -> shelf.solid(keys.get(e.getKey()), () -> solid(e.getValue())));
+    AllCores.map(
+        missing,
+        i -> made.get(i).cuts().size(),
+        i -> shelf.solid(keys.get(i), () -> solid(made.get(i))));
     return java.util.stream.IntStream.range(0, all.size())
         .parallel()
         .mapToObj(i -> taken(all.get(i), made.get(i), keys.get(i)))

@@ -6,29 +6,23 @@ import dryfit.document.PartPlan.Panel;
 import dryfit.document.PartPlan.PanelShape.Fills;
 import dryfit.document.PartPlan.Raised;
 import dryfit.geometry.Frame;
-import dryfit.geometry.Plane;
 import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
-import dryfit.solid.Canonical;
 import dryfit.solid.Cells;
 import dryfit.solid.Content;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
 import dryfit.solid.Extrusion;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Fits a panel into the opening between parts. In a plane through the middle of the first part that
@@ -39,9 +33,6 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 final class PanelFiller {
   private PanelFiller() {}
-
-  /** How far sections are let into each other so that parts that only touch close the ring, mm. */
-  static final double OVERLAP = 0.01;
 
   /**
    * @param stock the panel, placed
@@ -160,7 +151,8 @@ final class PanelFiller {
   private record Laid(Frame page, List<List<Vec2>> loops) {}
 
   private static Laid laid(List<Around> around, Frame page, Fills fills, Shelf shelf) {
-    List<List<double[]>> sections = around.stream().map(a -> sections(a, page)).toList();
+    List<List<double[]>> sections =
+        around.stream().map(a -> SectionRing.sections(a.placedCells(), page)).toList();
     List<double[]> key = new ArrayList<>();
     for (List<double[]> ofOne : sections) {
       key.addAll(ofOne);
@@ -172,12 +164,12 @@ final class PanelFiller {
         shelf.loops(
             Content.of(key),
             () ->
-                hole(ring(sections))
+                hole(SectionRing.of(sections))
                     .map(
                         hole ->
                             List.of(
-                                grown(hole, OVERLAP + fills.deep()),
-                                grown(hole, OVERLAP + fills.deep() - fills.gap())))
+                                grown(hole, SectionRing.OVERLAP + fills.deep()),
+                                grown(hole, SectionRing.OVERLAP + fills.deep() - fills.gap())))
                     .orElse(List.of())));
   }
 
@@ -185,109 +177,6 @@ final class PanelFiller {
     return plan.common().grain() instanceof PartPlan.Grain.Along along
         ? own.localDirection(StockMaker.vec(along.direction())).unit()
         : Vec3.RIGHT;
-  }
-
-  /**
-   * The corners of the section of each cell, u and v on the page in turn, rounded and in rising
-   * order: a panel and its mirrored twin have the same.
-   */
-  private static List<double[]> sections(Around part, Frame page) {
-    List<double[]> sections = new ArrayList<>();
-    Plane plane = new Plane(page.z(), page.z().dot(page.origin()));
-    for (Convex cell : part.placedCells()) {
-      List<Vec3> corners = Slice.points(cell, plane);
-      if (corners.size() >= 3) {
-        sections.add(flat(corners, page));
-      }
-    }
-    sections.sort(Arrays::compare);
-    return sections;
-  }
-
-  static double[] flat(List<Vec3> corners, Frame page) {
-    return corners.stream()
-        .map(page::local)
-        .map(p -> Canonical.numbers(new double[] {p.x(), p.y()}, Tolerances.sameShape()))
-        .sorted(Arrays::compare)
-        .flatMapToDouble(Arrays::stream)
-        .toArray();
-  }
-
-  /** Part by part, for each is work enough for a thread. */
-  private static Geometry ring(List<List<double[]>> sections) {
-    return union(
-        sections.parallelStream()
-            .map(s -> s.stream().flatMap(c -> section(c).stream()).toList())
-            .filter(s -> !s.isEmpty())
-            .map(PanelFiller::union)
-            .toList());
-  }
-
-  /**
-   * Shapes whose boxes keep apart are one valid shape already. Cells that follow each other along a
-   * part make two or three such layers, which are united in as many steps less one.
-   */
-  static Geometry union(List<Geometry> sections) {
-    List<List<Geometry>> layers = new ArrayList<>();
-    for (Geometry section : sections) {
-      Envelope box = section.getEnvelopeInternal();
-      layers.stream()
-          .filter(l -> l.stream().noneMatch(g -> g.getEnvelopeInternal().intersects(box)))
-          .findFirst()
-          .orElseGet(
-              () -> {
-                layers.add(new ArrayList<>());
-                return layers.get(layers.size() - 1);
-              })
-          .add(section);
-    }
-    GeometryFactory factory = new GeometryFactory();
-    return OverlayNGRobust.union(layers.stream().map(factory::buildGeometry).toList());
-  }
-
-  /**
-   * The convex section with these corners, u and v in turn, larger all round by {@link #OVERLAP};
-   * empty if it has no width.
-   */
-  static Optional<Geometry> section(double[] corners) {
-    List<double[]> points = new ArrayList<>();
-    for (int i = 0; i < corners.length; i += 2) {
-      points.add(new double[] {corners[i], corners[i + 1]});
-    }
-    List<double[]> hull = FlatHull.of(points);
-    int n = hull.size();
-    if (n < 3) {
-      return Optional.empty();
-    }
-    List<Coordinate> out = new ArrayList<>();
-    for (int i = 0; i < n; i++) {
-      double[] before = outward(hull.get((i + n - 1) % n), hull.get(i));
-      double[] after = outward(hull.get(i), hull.get((i + 1) % n));
-      // The corner goes where both sides, moved outward, cross; a sharp one is blunted.
-      double cosine = before[0] * after[0] + before[1] * after[1];
-      if (cosine > SHARP) {
-        double by = OVERLAP / (1 + cosine);
-        out.add(moved(hull.get(i), before[0] + after[0], before[1] + after[1], by));
-      } else {
-        out.add(moved(hull.get(i), before[0], before[1], OVERLAP));
-        out.add(moved(hull.get(i), after[0], after[1], OVERLAP));
-      }
-    }
-    out.add(out.get(0));
-    return Optional.of(new GeometryFactory().createPolygon(out.toArray(Coordinate[]::new)));
-  }
-
-  /** Cosine between the ways two sides look beyond which the corner between them is sharp. */
-  private static final double SHARP = -0.9;
-
-  /** Square to a side, away from the inside of a loop that runs anticlockwise. */
-  private static double[] outward(double[] from, double[] to) {
-    double length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    return new double[] {(to[1] - from[1]) / length, (from[0] - to[0]) / length};
-  }
-
-  private static Coordinate moved(double[] p, double u, double v, double by) {
-    return new Coordinate(p[0] + by * u, p[1] + by * v);
   }
 
   /** The largest hole in the ring of sections. */

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param frame own frame: x length, y width, z thickness
  * @param shape in the own frame
  * @param sawn the same before its edges are treated
- * @param cells of the shape, own frame
+ * @param standing the cells of the shape
  * @param start x of the start in the own frame, where it is or is expected to be cut
  * @param end x of the end in the own frame
  * @param outside unit direction in chair space that counts as outside for this part
@@ -32,7 +32,7 @@ record Stock(
     Frame frame,
     Csg shape,
     Csg sawn,
-    List<Convex> cells,
+    StandingCells standing,
     double start,
     double end,
     Vec3 outside,
@@ -59,7 +59,7 @@ record Stock(
         frame,
         shape,
         shape,
-        cells,
+        StandingCells.of(cells, frame),
         start,
         end,
         outside,
@@ -70,7 +70,6 @@ record Stock(
   }
 
   Stock {
-    cells = List.copyOf(cells);
     butted = List.copyOf(butted);
   }
 
@@ -81,15 +80,21 @@ record Stock(
     return plan.name();
   }
 
+  /** The cells of the shape, own frame. */
+  List<Convex> cells() {
+    return standing.own();
+  }
+
+  /** The same in chair space. */
   List<Convex> placedCells() {
-    return cells.stream().map(c -> c.placed(frame)).toList();
+    return standing.placed();
   }
 
   /** The cells as far as the part is expected to go once its ends are cut, chair space. */
   List<Convex> expectedCells() {
     Plane beforeStart = new Plane(Vec3.RIGHT.negated(), -start);
     Plane beyondEnd = new Plane(Vec3.RIGHT, end);
-    return cells.stream()
+    return cells().stream()
         .flatMap(c -> c.clipped(beforeStart).flatMap(d -> d.clipped(beyondEnd)).stream())
         .map(c -> c.placed(frame))
         .toList();
@@ -97,7 +102,7 @@ record Stock(
 
   /** Those of one end; all of them unless the part is bent. */
   List<Convex> placedCells(boolean atStart) {
-    return cells.stream()
+    return cells().stream()
         .filter(c -> isNearEnd(atStart, c.middle()))
         .map(c -> c.placed(frame))
         .toList();
@@ -165,7 +170,7 @@ record Stock(
     }
     double x = frame.local(place).x();
     dryfit.geometry.Box box =
-        dryfit.geometry.Box.around(cells.stream().flatMap(c -> c.points().stream()).toList());
+        dryfit.geometry.Box.around(cells().stream().flatMap(c -> c.points().stream()).toList());
     return sectionAt(Math.max(box.low().x(), Math.min(box.high().x(), x)));
   }
 
@@ -177,7 +182,7 @@ record Stock(
       return place.minus(endFrame(atStart).origin()).dot(out) - longer;
     }
     double wood =
-        cells.stream().mapToDouble(c -> c.reach(frame.localDirection(out))).max().orElse(0);
+        cells().stream().mapToDouble(c -> c.reach(frame.localDirection(out))).max().orElse(0);
     return frame.local(place).dot(frame.localDirection(out)) - wood;
   }
 
@@ -189,7 +194,7 @@ record Stock(
 
   /** The extent of the section at x in the own frame. */
   Section sectionAt(double x) {
-    List<Vec3> cut = Slice.points(cells, new dryfit.geometry.Plane(Vec3.RIGHT, x));
+    List<Vec3> cut = Slice.points(cells(), new dryfit.geometry.Plane(Vec3.RIGHT, x));
     if (cut.isEmpty()) {
       throw new IllegalStateException(name() + " has no wood at " + x);
     }
@@ -199,13 +204,26 @@ record Stock(
 
   Stock withGrain(Vec3 direction) {
     return new Stock(
-        plan, hand, frame, shape, sawn, cells, start, end, outside, direction, lies, butted, bent);
+        plan, hand, frame, shape, sawn, standing, start, end, outside, direction, lies, butted,
+        bent);
   }
 
   /** The same with its edges treated. */
   Stock treated(Csg other, List<Convex> otherCells) {
     return new Stock(
-        plan, hand, frame, other, sawn, otherCells, start, end, outside, grain, lies, butted, bent);
+        plan,
+        hand,
+        frame,
+        other,
+        sawn,
+        StandingCells.of(otherCells, frame),
+        start,
+        end,
+        outside,
+        grain,
+        lies,
+        butted,
+        bent);
   }
 
   Stock bent(BentEnds ends) {
@@ -215,7 +233,7 @@ record Stock(
         frame,
         shape,
         sawn,
-        cells,
+        standing,
         start,
         end,
         outside,
@@ -233,7 +251,7 @@ record Stock(
         frame.mirrored(),
         Shapes.mirroredZ(shape),
         Shapes.mirroredZ(sawn),
-        cells.stream().map(Convex::mirroredZ).toList(),
+        StandingCells.of(cells().stream().map(Convex::mirroredZ).toList(), frame.mirrored()),
         start,
         end,
         outside.mirrored(),

@@ -4,12 +4,14 @@ import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.document.Design;
+import dryfit.document.Hand;
 import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import dryfit.measure.Tolerances;
+import dryfit.solid.AllCores;
 import dryfit.solid.Convex;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +48,12 @@ final class Assembly {
   }
 
   static Assembly of(Chair chair) {
-    return new Assembly(chair, chair.parts().parallelStream().map(Placed::of).toList());
+    return new Assembly(chair, AllCores.map(chair.parts(), Assembly::work, Placed::of));
+  }
+
+  /** The left of a pair comes last: it takes over what was worked out for the right. */
+  private static int work(Part part) {
+    return part.hand() == Hand.LEFT ? 0 : part.solid().mesh().triangleCount();
   }
 
   Chair chair() {

@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Chair;
+import dryfit.solid.AllCores;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
@@ -39,7 +40,7 @@ public final class DryFit {
         ForkJoinPool.commonPool().submit(() -> WholeChair.of(assembly, twins));
     List<JointFit> measured = JointMeasure.all(assembly, twins);
     List<List<Finding>> ofJoints =
-        CHECKS.parallelStream().map(check -> check.findings(assembly, measured)).toList();
+        AllCores.map(CHECKS, check -> check.findings(assembly, measured));
     ChairMeasure whole = looking.join();
     Stream<Finding> ofWhole =
         Stream.of(

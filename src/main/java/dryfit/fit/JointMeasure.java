@@ -7,6 +7,7 @@ import dryfit.geometry.EndCut;
 import dryfit.geometry.Lean;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
+import dryfit.solid.AllCores;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -19,14 +20,12 @@ final class JointMeasure {
   static List<JointFit> all(Assembly assembly, Twins twins) {
     List<Joint> joints = assembly.chair().joints();
     List<Optional<JointFit>> measured =
-        IntStream.range(0, joints.size())
-            .parallel()
-            .mapToObj(
-                i ->
-                    twins.ofJoint(i) < 0
-                        ? Optional.of(of(assembly, joints.get(i)))
-                        : Optional.<JointFit>empty())
-            .toList();
+        AllCores.map(
+            IntStream.range(0, joints.size()).boxed().toList(),
+            i ->
+                twins.ofJoint(i) < 0
+                    ? Optional.of(of(assembly, joints.get(i)))
+                    : Optional.<JointFit>empty());
     return IntStream.range(0, joints.size())
         .mapToObj(
             i ->

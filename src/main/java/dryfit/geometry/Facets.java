@@ -53,31 +53,39 @@ final class Facets {
 
   /** For each edge of each triangle, whether another face begins there. */
   private static boolean[] borders(Mesh mesh) {
-    int n = mesh.triangleCount();
-    long[] edges = new long[3 * n];
-    for (int t = 0; t < n; t++) {
-      for (int e = 0; e < 3; e++) {
-        edges[3 * t + e] = key(mesh, t, e);
+    boolean[] out = new boolean[3 * mesh.triangleCount()];
+    Arrays.fill(out, true);
+    // The triangles of a face mostly follow each other, and few faces have more than two.
+    int start = 0;
+    for (int t = 1; t <= mesh.triangleCount(); t++) {
+      if (t == mesh.triangleCount() || mesh.faceOf(t) != mesh.faceOf(start)) {
+        meetWithin(mesh, start, t, out);
+        start = t;
       }
-    }
-    long[] sorted = edges.clone();
-    Arrays.sort(sorted);
-    boolean[] out = new boolean[3 * n];
-    for (int i = 0; i < out.length; i++) {
-      int at = Arrays.binarySearch(sorted, edges[i]);
-      boolean shared =
-          (at > 0 && sorted[at - 1] == edges[i])
-              || (at + 1 < sorted.length && sorted[at + 1] == edges[i]);
-      out[i] = !shared;
     }
     return out;
   }
 
-  /** Both ends, the lower first, and the face: the same for two triangles of one face only. */
-  private static long key(Mesh mesh, int t, int e) {
-    long p = mesh.corner(t, e);
-    long q = mesh.corner(t, (e + 1) % 3);
-    return (Math.min(p, q) << 21 | Math.max(p, q)) << 21 | mesh.faceOf(t);
+  /** Edges that two triangles from {@code start} to before {@code end} share are no border. */
+  private static void meetWithin(Mesh mesh, int start, int end, boolean[] borders) {
+    int n = 3 * (end - start);
+    if (n == 3) {
+      return;
+    }
+    long[] edges = new long[n];
+    for (int i = 0; i < n; i++) {
+      long p = mesh.corner(start + i / 3, i % 3);
+      long q = mesh.corner(start + i / 3, (i + 1) % 3);
+      edges[i] = Math.min(p, q) << 32 | Math.max(p, q);
+    }
+    long[] sorted = edges.clone();
+    Arrays.sort(sorted);
+    for (int i = 0; i < n; i++) {
+      int at = Arrays.binarySearch(sorted, edges[i]);
+      boolean shared =
+          (at > 0 && sorted[at - 1] == edges[i]) || (at + 1 < n && sorted[at + 1] == edges[i]);
+      borders[3 * start + i] = !shared;
+    }
   }
 
   /** Adds the hit with a triangle, if there is one; whether it is clear if there is. */

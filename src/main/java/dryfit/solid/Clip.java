@@ -160,13 +160,18 @@ final class Clip {
   /** The loop below the plane, in new numbers; null if nothing of the face is below it. */
   private int[] cutLoop(int[] loop) {
     boolean below = false;
+    int size = 0;
+    double last = height[loop[loop.length - 1]];
     for (int p : loop) {
-      below |= height[p] < 0;
+      double h = height[p];
+      below |= h < 0;
+      size += (h <= 0 ? 1 : 0) + ((h < 0 && last > 0) || (h > 0 && last < 0) ? 1 : 0);
+      last = h;
     }
-    if (!below) {
+    if (!below || size < 3) {
       return null;
     }
-    int[] out = new int[2 * loop.length];
+    int[] out = new int[size];
     int n = 0;
     for (int i = 0; i < loop.length; i++) {
       int p = loop[i];
@@ -180,7 +185,7 @@ final class Clip {
         out[n++] = onEdge(q, p);
       }
     }
-    return n < 3 ? null : Arrays.copyOf(out, n);
+    return out;
   }
 
   private int keep(int p) {

@@ -344,7 +344,8 @@ public final class Convex {
   double highest(int face, double[] points) {
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < points.length; i += 3) {
-      most = Math.max(most, height(face, points[i], points[i + 1], points[i + 2]));
+      double h = height(face, points[i], points[i + 1], points[i + 2]);
+      most = h > most ? h : most;
     }
     return most;
   }
@@ -353,7 +354,8 @@ public final class Convex {
   double lowest(int face, double[] points) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < points.length; i += 3) {
-      least = Math.min(least, height(face, points[i], points[i + 1], points[i + 2]));
+      double h = height(face, points[i], points[i + 1], points[i + 2]);
+      least = h < least ? h : least;
     }
     return least;
   }

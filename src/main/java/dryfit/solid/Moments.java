@@ -6,19 +6,23 @@ final class Moments {
 
   /** Lowest x, y, z and highest x, y, z. */
   static double[] boxAround(double[] xyz) {
-    double x0 = Double.POSITIVE_INFINITY;
-    double y0 = x0;
-    double z0 = x0;
-    double x1 = Double.NEGATIVE_INFINITY;
-    double y1 = x1;
-    double z1 = x1;
-    for (int i = 0; i < xyz.length; i += 3) {
-      x0 = Math.min(x0, xyz[i]);
-      y0 = Math.min(y0, xyz[i + 1]);
-      z0 = Math.min(z0, xyz[i + 2]);
-      x1 = Math.max(x1, xyz[i]);
-      y1 = Math.max(y1, xyz[i + 1]);
-      z1 = Math.max(z1, xyz[i + 2]);
+    double x0 = xyz[0];
+    double y0 = xyz[1];
+    double z0 = xyz[2];
+    double x1 = x0;
+    double y1 = y0;
+    double z1 = z0;
+    // Compared, not by Math.min, which looks after signs of zero.
+    for (int i = 3; i < xyz.length; i += 3) {
+      double x = xyz[i];
+      double y = xyz[i + 1];
+      double z = xyz[i + 2];
+      x0 = x < x0 ? x : x0;
+      y0 = y < y0 ? y : y0;
+      z0 = z < z0 ? z : z0;
+      x1 = x > x1 ? x : x1;
+      y1 = y > y1 ? y : y1;
+      z1 = z > z1 ? z : z1;
     }
     return new double[] {x0, y0, z0, x1, y1, z1};
   }
