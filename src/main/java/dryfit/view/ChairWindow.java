@@ -279,7 +279,10 @@ final class ChairWindow {
     }
     StackPane floor = new StackPane(chair, measuring);
     floor.setMinSize(0, 0);
-    return new BorderPane(floor, above, null, seeing.sliders(measuring.word()), null);
+    BorderPane all = new BorderPane(floor, above, null, seeing.sliders(measuring.word()), null);
+    // Bars that may be narrower than they would like to be go on in a second line.
+    all.setMinWidth(0);
+    return all;
   }
 
   private void keys(Scene scene) {

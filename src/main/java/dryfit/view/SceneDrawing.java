@@ -3,6 +3,7 @@ package dryfit.view;
 import dryfit.export.picture.Camera;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -25,6 +26,7 @@ import javafx.scene.shape.DrawMode;
 import javafx.scene.shape.MeshView;
 import javafx.scene.shape.TriangleMesh;
 import javafx.scene.transform.Affine;
+import javafx.scene.transform.Translate;
 
 /**
  * The chair in 3D. JavaFX space is chair space, millimetre for millimetre; the camera brings its
@@ -149,17 +151,26 @@ final class SceneDrawing implements Drawing {
     floor.getChildren().setAll(Floor.shadow(next));
     Floor.footprint(next).ifPresent(floor.getChildren()::add);
     beside();
-    glow();
     paint();
   }
 
   private void glow() {
-    clashes.getChildren().setAll(shown.clashes().stream().map(SceneDrawing::glow).toList());
+    clashes.getChildren().setAll(shown.clashes().stream().flatMap(c -> glow(c).stream()).toList());
   }
 
   /** Over everything, wherever it is: what cannot be must be seen. */
-  private static MeshView glow(Clash clash) {
-    MeshView glow = new MeshView(clash.mesh());
+  private Optional<MeshView> glow(Clash clash) {
+    // Parts that are pulled apart claim nothing together; those that stay together take it along.
+    List<Vec3> moved = clash.parts().stream().map(p -> how.moved(shown.part(p))).toList();
+    if (moved.get(0).distance(moved.get(1)) > Tolerances.contact()) {
+      return Optional.empty();
+    }
+    return clash.mesh(how.cut().map(Sawn::plane)).map(mesh -> glow(mesh, moved.get(0)));
+  }
+
+  private static MeshView glow(TriangleMesh mesh, Vec3 moved) {
+    MeshView glow = new MeshView(mesh);
+    glow.getTransforms().add(new Translate(moved.x(), moved.y(), moved.z()));
     glow.setMaterial(Floor.flat(Color.web("#d8261a")));
     glow.setCullFace(CullFace.NONE);
     glow.setDepthTest(DepthTest.DISABLE);
@@ -216,9 +227,9 @@ final class SceneDrawing implements Drawing {
       d.outline().ink(d.ink().getMaterial(), seen && how.cut().isEmpty());
     }
     outline();
-    // Apart, nothing claims the same wood, and what hangs below would be cut off by the floor.
-    clashes.setVisible(how.moved().isEmpty());
-    floor.setVisible(how.moved().isEmpty());
+    glow();
+    // What is pulled down would be cut off by the floor.
+    floor.setVisible(how.moved().stream().allMatch(m -> m.length() <= Tolerances.contact()));
     order();
   }
 

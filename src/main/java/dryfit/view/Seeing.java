@@ -4,14 +4,15 @@ import dryfit.export.TextStyle;
 import dryfit.measure.Length;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Ways to see how the parts fit: through the wood, sawn open, pulled apart. */
@@ -28,6 +29,12 @@ final class Seeing {
   private final Label tall = new Label();
   private final FlowPane sitting;
   private Length.Unit unit = Length.Unit.MM;
+
+  /** Between what stands in one row below the chair, in pixels. */
+  private static final double BETWEEN = 22;
+
+  /** A row to pull the chair apart needs that much, in pixels. */
+  private static final double SHORTEST = 260;
 
   Seeing(Session session, ChairView chair) {
     this.chair = chair;
@@ -66,12 +73,11 @@ final class Seeing {
   private void beside() {
     sitting.setVisible(sitter.isSelected());
     Sitter who = woman.isSelected() ? Sitter.WOMAN : Sitter.MAN;
-    TextStyle style = new TextStyle(unit, 8, false, false);
     tall.setText(
-        "stands "
-            + style.length(who.stature())
-            + ", hollow of the knee at "
-            + style.length(who.hollow())
+        "sits beside the chair at the height of the own knees: hollow of the knee "
+            + tall(who.hollow())
+            + ", stands "
+            + tall(who.stature())
             + " · "
             + Sitter.SOURCE);
     Scale scale =
@@ -79,6 +85,13 @@ final class Seeing {
             ? new Scale.Sits(who)
             : rule.isSelected() ? new Scale.Rule(unit) : new Scale.None();
     chair.see(l -> l.beside(scale));
+  }
+
+  /** Bodies are not told to the tenth of a millimetre. */
+  private String tall(double mm) {
+    return unit == Length.Unit.IN
+        ? new TextStyle(unit, 8, false, false).length(mm)
+        : Length.decimal(mm, unit, 0);
   }
 
   /** The words that go with the views. */
@@ -99,14 +112,25 @@ final class Seeing {
    * @param more words after those
    */
   VBox sliders(Node more) {
-    HBox.setHgrow(pulling.row(), Priority.ALWAYS);
     HBox against = new HBox(11, sitter, rule, more);
     against.getStyleClass().add("against");
     against.setMinWidth(HBox.USE_PREF_SIZE);
-    HBox below = new HBox(22, pulling.row(), against);
-    for (HBox row : List.of(against, below)) {
-      row.setAlignment(Pos.CENTER_LEFT);
-    }
+    against.setAlignment(Pos.CENTER_LEFT);
+    FlowPane below = new FlowPane(BETWEEN, 4, pulling.row(), against);
+    below.setRowValignment(VPos.CENTER);
+    below.setMinWidth(0);
+    // Both in one row, the slider as long as there is room; in a narrow window one below the other.
+    pulling
+        .row()
+        .prefWidthProperty()
+        .bind(
+            Bindings.createDoubleBinding(
+                () -> {
+                  double left = below.getWidth() - against.getWidth() - BETWEEN;
+                  return Math.floor(left >= SHORTEST ? left : below.getWidth());
+                },
+                below.widthProperty(),
+                against.widthProperty()));
     sitting.managedProperty().bind(sitting.visibleProperty());
     VBox box = new VBox(6, sitting, slicing.row(), pulling.told(), below);
     box.getStyleClass().add("sliders");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dryfit.build.Joint;
 import dryfit.fit.Finding;
+import dryfit.fit.FitReport;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
 import java.nio.file.Path;
@@ -168,11 +169,49 @@ class ApartWindowTest extends WindowTest {
       assertThat(moved.get(shown.part(rail)).distance(held)).as(rail).isLessThan(1e-9);
     }
     screen.photograph("42-locked");
+    assertThat(screen.glowing())
+        .as("red pixels of what is still in each other’s wood")
+        .isGreaterThan(20);
 
     run(() -> robot.lookup("#apart").<Slider>query().setValue(0));
     screen.settled();
     assertThat(OnScreen.ask(() -> robot.lookup("#apart-told").<Labeled>query().isVisible()))
         .isFalse();
+    // With what is before the wood that is claimed twice sawn away, half of it is left hanging.
+    long whole = screen.glowing();
+    screen.click(robot, "#slice");
+    run(() -> robot.lookup("#slice-at").<Slider>query().setValue(0));
+    screen.settled();
+    assertThat(screen.glowing()).as("nothing hangs where the wood is sawn away").isLessThan(whole);
+  }
+
+  @Test
+  void whatWasAcceptedGoesOnGlowing() {
+    screen.open(HARBOUR);
+    run(() -> screen.window.session().choose("deep tenons"));
+    screen.settled();
+    FitReport stops = screen.shown().report();
+    List<Finding> accepted = stops.findings().stream().map(ApartWindowTest::accepted).toList();
+    assertThat(Clash.of(new FitReport(stops.chair(), stops.joints(), accepted, stops.whole())))
+        .hasSameSizeAs(Clash.of(stops))
+        .isNotEmpty();
+  }
+
+  private static Finding accepted(Finding f) {
+    return new Finding(
+        f.check(),
+        f.severity(),
+        f.parts(),
+        f.joints(),
+        f.measured(),
+        f.limit(),
+        f.margin(),
+        f.unit(),
+        f.source(),
+        f.message(),
+        f.pointer(),
+        f.at(),
+        Optional.of("as an example"));
   }
 
   @Test

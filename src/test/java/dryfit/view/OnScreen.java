@@ -130,16 +130,24 @@ final class OnScreen {
 
   /** How many pixels have the one colour of cut faces, which no light changes. */
   long freshlySawn() {
+    return coloured(Color.web("#e2b877"));
+  }
+
+  /** How many pixels have the one colour of wood that two parts claim. */
+  long glowing() {
+    return coloured(Color.web("#d8261a"));
+  }
+
+  private long coloured(Color wanted) {
     WritableImage image = picture(window.chair());
-    Color sawn = Color.web("#e2b877");
     long count = 0;
     for (int y = 0; y < image.getHeight(); y++) {
       for (int x = 0; x < image.getWidth(); x++) {
         Color c = image.getPixelReader().getColor(x, y);
         double off =
-            Math.abs(c.getRed() - sawn.getRed())
-                + Math.abs(c.getGreen() - sawn.getGreen())
-                + Math.abs(c.getBlue() - sawn.getBlue());
+            Math.abs(c.getRed() - wanted.getRed())
+                + Math.abs(c.getGreen() - wanted.getGreen())
+                + Math.abs(c.getBlue() - wanted.getBlue());
         count += off < 0.03 ? 1 : 0;
       }
     }

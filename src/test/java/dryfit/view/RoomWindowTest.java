@@ -20,6 +20,7 @@ class RoomWindowTest extends WindowTest {
   @ParameterizedTest
   @CsvSource({
     "harbour-armchair, deep tenons, 1280, 800",
+    "kiln-stool, thin seat, 900, 600",
     "weir-settee, as drawn, 1280, 800",
     "lantern-side-chair, unmitred, 1280, 740",
   })
@@ -59,7 +60,9 @@ class RoomWindowTest extends WindowTest {
                     .map(n -> n.getBoundsInParent().getMaxY())
                     .distinct()
                     .toList());
-    assertThat(tops).as("the views are in one row").hasSize(1);
+    if (width >= 1280) {
+      assertThat(tops).as("the views are in one row").hasSize(1);
+    }
   }
 
   private List<String> faults() {
