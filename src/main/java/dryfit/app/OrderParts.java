@@ -3,8 +3,8 @@ package dryfit.app;
 import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Onlooker;
 import java.util.List;
-import java.util.function.IntConsumer;
 
 /** The order in which a chair goes together, and how a command that asked for it ends. */
 public record OrderParts(Assembling assembling) {
@@ -22,10 +22,10 @@ public record OrderParts(Assembling assembling) {
    * Finds the order.
    *
    * @param glued labels of parts that are put together beforehand, a list for each group
-   * @param settled is told of how many parts it is known how they come in, whenever it is more
+   * @param onlooker is told how far it has come
    * @throws UnknownPart if a label is none of the chair's, or in two groups
    */
-  public static OrderParts of(Chair chair, List<List<String>> glued, IntConsumer settled)
+  public static OrderParts of(Chair chair, List<List<String>> glued, Onlooker onlooker)
       throws UnknownPart {
     List<String> labels = chair.parts().stream().map(Part::label).toList();
     List<String> all = glued.stream().flatMap(List::stream).toList();
@@ -40,7 +40,7 @@ public record OrderParts(Assembling assembling) {
     }
     List<List<Integer>> groups =
         glued.stream().map(g -> g.stream().map(labels::indexOf).sorted().toList()).toList();
-    return new OrderParts(Assembling.of(chair, groups, settled));
+    return new OrderParts(Assembling.of(chair, groups, onlooker));
   }
 
   public Exit exit() {

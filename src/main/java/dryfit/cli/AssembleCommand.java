@@ -7,6 +7,7 @@ import dryfit.build.Chair;
 import dryfit.export.AssemblyJson;
 import dryfit.export.AssemblyText;
 import dryfit.export.TextStyle;
+import dryfit.fit.order.Onlooker;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,12 +77,35 @@ final class AssembleCommand implements Callable<Integer> {
     ProgressBar bar = new ProgressBar(screen);
     bar.show(0, built.parts().size());
     try {
-      OrderParts order =
-          OrderParts.of(built, groups, settled -> bar.show(settled, built.parts().size()));
+      OrderParts order = OrderParts.of(built, groups, new OnBar(bar, built.parts().size()));
       bar.clear();
       return order;
     } catch (UnknownPart e) {
       throw new ParameterException(spec.commandLine(), "--glued: " + e.getMessage(), e);
+    }
+  }
+
+  /** Shows how far the search has come, and what it is at. */
+  private static final class OnBar implements Onlooker {
+    private final ProgressBar bar;
+    private final int all;
+    private int parts;
+
+    OnBar(ProgressBar bar, int all) {
+      this.bar = bar;
+      this.all = all;
+    }
+
+    @Override
+    public void settled(int known) {
+      parts = known;
+      bar.show(parts, all);
+    }
+
+    @Override
+    public void now(String doing) {
+      // Not yet full: a full bar is cleared, and this still takes a while.
+      bar.show(Math.min(parts, all - 1), all, doing);
     }
   }
 }

@@ -16,6 +16,15 @@ final class ProgressBar {
 
   /** Shows that so many of all are done; once all are, nothing is left of the bar. */
   void show(int done, int of) {
+    show(done, of, "");
+  }
+
+  /**
+   * The same.
+   *
+   * @param doing what takes time now, in a few words; may be empty
+   */
+  void show(int done, int of, String doing) {
     if (!screen.terminal()) {
       return;
     }
@@ -27,7 +36,15 @@ final class ProgressBar {
     screen
         .err()
         .print(
-            CLEAR + "[" + "=".repeat(full) + " ".repeat(WIDE - full) + "] " + done + " of " + of);
+            CLEAR
+                + "["
+                + "=".repeat(full)
+                + " ".repeat(WIDE - full)
+                + "] "
+                + done
+                + " of "
+                + of
+                + (doing.isEmpty() ? "" : ", " + doing));
     screen.err().flush();
   }
 

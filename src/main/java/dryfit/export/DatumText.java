@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 public final class DatumText {
   private static final double BOARD_FOOT = 144 * 25.4 * 25.4 * 25.4; // mm^3: 144 cubic inches
   private static final double LITRE = 1e6; // mm^3
+  private static final double CUBIC_CM = 1e3; // mm^3
 
   private DatumText() {}
 
@@ -40,11 +41,25 @@ public final class DatumText {
     return value.isPresent() ? of(kind, value.getAsDouble(), style) : "–";
   }
 
-  /** With a sign before it, also where it is more. Lengths as decimals, for they are small. */
+  /**
+   * With a sign before it, also where it is more. Lengths as decimals, and weights and volumes in
+   * smaller units, for changes are small.
+   */
   static String change(Datum.Kind kind, double by, TextStyle style) {
     String text =
-        kind == Datum.Kind.LENGTH || kind == Datum.Kind.GAP ? style.gap(by) : of(kind, by, style);
+        switch (kind) {
+          case LENGTH, GAP -> style.gap(by);
+          case MASS -> Math.abs(by) < 0.1 ? number("%.0f", by * 1000) + " g" : of(kind, by, style);
+          case VOLUME -> Math.abs(volume(by, style)) < 0.1 ? small(by, style) : of(kind, by, style);
+          case ANGLE, NUMBER -> of(kind, by, style);
+        };
     return by > 0 ? "+" + text : text;
+  }
+
+  private static String small(double volume, TextStyle style) {
+    return style.inches()
+        ? number("%.3f", volume(volume, style)) + " " + volumeUnit(style)
+        : number("%.0f", volume / CUBIC_CM) + " cm³";
   }
 
   private static String number(String format, double value) {

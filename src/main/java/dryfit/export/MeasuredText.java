@@ -188,12 +188,17 @@ public final class MeasuredText {
             ? style.length(c.planned().getAsDouble() + c.by())
                 + ", "
                 + size
-                + (c.by() < 0 ? " shorter" : " longer")
+                + more(c)
                 + " than the planned "
                 + style.length(c.planned().getAsDouble())
             : (c.by() < 0 ? "shorter by " : c.what().startsWith("length") ? "longer by " : "by ")
                 + size;
     line("  ", "    ", c.part() + ": " + c.what() + " " + text + because(c.because()));
+  }
+
+  private static String more(Change c) {
+    boolean across = c.what().equals("width") || c.what().equals("thickness");
+    return c.by() < 0 ? (across ? " less" : " shorter") : (across ? " more" : " longer");
   }
 
   private String because(List<Because> all) {

@@ -140,4 +140,9 @@ public final class Tolerances {
   public static double volumeShare() {
     return 1e-9;
   }
+
+  /** Kilograms: half a gram is shown by no scales that weigh a chair. */
+  public static double weighed() {
+    return 0.0005;
+  }
 }

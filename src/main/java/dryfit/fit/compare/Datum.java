@@ -53,16 +53,16 @@ public record Datum(Group group, String subject, String what, Kind kind, double 
 
   /**
    * Whether two values of a kind differ by more than the arithmetic of solids does: lengths by what
-   * counts as contact, angles by a hundredth of a millimetre in a metre, others by a millionth of
-   * themselves.
+   * counts as contact, angles by a hundredth of a millimetre in a metre, weights by what scales do
+   * not show, others by a millionth of themselves.
    */
   public static boolean differ(Kind kind, double a, double b) {
     double by = Math.abs(a - b);
     return switch (kind) {
       case LENGTH, GAP -> by > Tolerances.contact();
       case ANGLE -> by > Tolerances.nearlyParallel();
-      case MASS, VOLUME, NUMBER ->
-          by > Tolerances.coincident() * Math.max(Math.abs(a), Math.abs(b));
+      case MASS -> by > Tolerances.weighed();
+      case VOLUME, NUMBER -> by > Tolerances.coincident() * Math.max(Math.abs(a), Math.abs(b));
     };
   }
 }

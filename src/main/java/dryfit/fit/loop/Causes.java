@@ -146,6 +146,11 @@ public final class Causes {
     }
   }
 
+  /** Whether a size of a part counts as that of its twin, for it was not measured itself. */
+  boolean isOfTwin(Part part, String what) {
+    return alike && off(part, what).isEmpty() && offOfTwin(part, what).isPresent();
+  }
+
   /** By how much the other of a pair is smaller; it can never be made larger. */
   private OptionalDouble offOfTwin(Part part, String what) {
     OptionalDouble off =

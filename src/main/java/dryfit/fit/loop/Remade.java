@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -173,10 +174,40 @@ public record Remade(
       List<Change> changes = new ArrayList<>();
       for (int p = 0; p < chair.parts().size(); p++) {
         if (!made.contains(p)) {
+          asItsTwin(p, changes);
           part(p, changes);
         }
       }
       return changes;
+    }
+
+    /** A pair must match: what one lacks, the other is made without. */
+    private void asItsTwin(int p, List<Change> changes) {
+      Part part = chair.parts().get(p);
+      for (Cause mine : measured) {
+        if (mine.subject().equals(part.label()) && causes.isOfTwin(part, mine.what())) {
+          Optional<Cause> twin =
+              measured.stream()
+                  .filter(c -> c != mine && c.what().equals(mine.what()))
+                  .filter(c -> isTwin(part, c.subject()))
+                  .findFirst();
+          double by = mine.off().getAsDouble();
+          if (twin.isPresent() && Math.abs(by) >= SHOWS) {
+            List<Because> because = List.of(new Because(twin.get(), by));
+            OptionalDouble planned = plan.ofPart(part, mine.what());
+            changes.add(new Change(part.label(), mine.what(), false, planned, by, because));
+          }
+        }
+      }
+    }
+
+    private boolean isTwin(Part part, String label) {
+      return chair.parts().stream()
+          .anyMatch(
+              p ->
+                  p.label().equals(label)
+                      && p.name().equals(part.name())
+                      && p.hand() != part.hand());
     }
 
     private void part(int p, List<Change> changes) {

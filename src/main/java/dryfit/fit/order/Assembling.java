@@ -3,7 +3,6 @@ package dryfit.fit.order;
 import dryfit.build.Chair;
 import java.util.BitSet;
 import java.util.List;
-import java.util.function.IntConsumer;
 
 /**
  * How a chair goes together.
@@ -46,27 +45,27 @@ public record Assembling(
    * @param glued groups of part numbers that move as one; how they were put together is not asked
    */
   public static Assembling of(Chair chair, List<List<Integer>> glued) {
-    return of(chair, glued, settled -> {});
+    return of(chair, glued, Onlooker.NONE);
   }
 
   /**
    * The same, for someone who waits.
    *
-   * @param settled is told of how many parts it is known how they come in, whenever it is more
+   * @param onlooker is told how far it has come
    */
-  public static Assembling of(Chair chair, List<List<Integer>> glued, IntConsumer settled) {
+  public static Assembling of(Chair chair, List<List<Integer>> glued, Onlooker onlooker) {
     Pieces pieces = Pieces.of(chair);
     List<BitSet> groups = glued.stream().map(Assembling::bits).toList();
-    Planner planner = new Planner(pieces, groups, settled);
+    Planner planner = new Planner(pieces, groups, onlooker);
     planner.plan();
+    if (!planner.stuck().isEmpty()) {
+      onlooker.now("trying on the solids what would free it");
+    }
+    List<List<String>> openings = Remedied.openings(pieces, planner.stuck(), groups);
+    onlooker.now("trying which parts also go in wrong");
+    List<Mark> marks = Orientations.marks(pieces);
     return new Assembling(
-        chair,
-        planner.steps(),
-        planner.stuck(),
-        planner.asOne(),
-        Remedied.openings(pieces, planner.stuck(), groups),
-        glued,
-        Orientations.marks(pieces));
+        chair, planner.steps(), planner.stuck(), planner.asOne(), openings, glued, marks);
   }
 
   /** Whether all parts come together. */

@@ -43,6 +43,12 @@ final class Orientations {
   /** Parts whose sections differ by more than this, mm, nobody takes for one another. */
   private static final double LIKE = 12;
 
+  /**
+   * A part that stands out of its place by more than this share of its length is seen at once:
+   * nobody glues it in so; common practice, no source.
+   */
+  private static final double SEEN = 0.25;
+
   private final Pieces pieces;
   private final Chair chair;
 
@@ -157,12 +163,25 @@ final class Orientations {
       Frame turned = turned(home, way, from.get(k), to.get(k));
       if (tried.add(turned)) {
         List<Convex> there = own.stream().map(c -> c.placed(turned)).toList();
-        if (goesIn(there, place)) {
+        if (!standsOut(there, place) && goesIn(there, place)) {
           return Optional.of(there);
         }
       }
     }
     return Optional.empty();
+  }
+
+  private boolean standsOut(List<Convex> there, int place) {
+    Box right = pieces.bounds(place);
+    Box found = there.stream().map(Convex::bounds).reduce(Box::with).orElseThrow();
+    Vec3 low = right.low().minus(found.low());
+    Vec3 high = found.high().minus(right.high());
+    double out =
+        Stream.of(low.x(), low.y(), low.z(), high.x(), high.y(), high.z())
+            .mapToDouble(d -> d)
+            .max()
+            .orElseThrow();
+    return out > SEEN * right.size().length();
   }
 
   private Box box(int part) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
 
 /** Takes a chair apart and keeps the steps of putting it together again. */
 final class Planner {
@@ -20,15 +19,15 @@ final class Planner {
   private final List<Step> steps = new ArrayList<>();
   private final List<Stuck> stuck = new ArrayList<>();
   private final List<BitSet> asOne = new ArrayList<>();
-  private final IntConsumer settled;
+  private final Onlooker onlooker;
   private final TwoWays corners;
   private int parts;
 
   /**
-   * @param settled is told how many parts need no more taking apart, whenever it is more
+   * @param onlooker is told how many parts need no more taking apart, and what takes long
    */
-  Planner(Pieces pieces, List<BitSet> glued, IntConsumer settled) {
-    this.settled = settled;
+  Planner(Pieces pieces, List<BitSet> glued, Onlooker onlooker) {
+    this.onlooker = onlooker;
     this.pieces = pieces;
     this.corners = new TwoWays(pieces);
     this.given = glued;
@@ -63,6 +62,7 @@ final class Planner {
     Optional<Parting> found = Parting.best(pieces, group, ways, glued);
     if (found.isEmpty()) {
       if (!tipped(group) && !together(group) && !cornered(group)) {
+        onlooker.now("finding what locks");
         lock(group);
         apart(group);
       }
@@ -91,7 +91,7 @@ final class Planner {
 
   private void settle(BitSet group) {
     parts += group.cardinality();
-    settled.accept(parts);
+    onlooker.settled(parts);
   }
 
   private boolean tipped(BitSet group) {

@@ -106,6 +106,13 @@ class RemadeTest {
               });
     }
     assertThat(both.changes()).isNotEmpty();
+    Change leg = change(one, "front-leg right");
+    assertThat(leg.what()).isEqualTo("width");
+    assertThat(leg.planned()).hasValueCloseTo(40.0, within(1e-9));
+    assertThat(leg.by()).as("the twin has to be made as thin").isCloseTo(-3, within(1e-9));
+    assertThat(leg.because()).hasSize(1);
+    assertThat(leg.because().get(0).cause().subject()).isEqualTo("front-leg left");
+    assertThat(both.changes()).noneMatch(c -> c.part().equals("front-leg right"));
   }
 
   @Test

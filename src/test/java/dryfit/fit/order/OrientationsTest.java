@@ -17,6 +17,10 @@ class OrientationsTest {
 
   /** Two legs and a rail whose tenons may be off its middle. */
   private static Chair chair(String tenonPlace, String legTenonWidth) {
+    return chair(tenonPlace, legTenonWidth, "300");
+  }
+
+  private static Chair chair(String tenonPlace, String legTenonWidth, String railTop) {
     return Fitted.of(
             """
             { "format": "dryfit-chair/1", "name": "Trestle", "about": "Demo data, invented.",
@@ -26,7 +30,7 @@ class OrientationsTest {
                 "leg": { "form": "straight", "pair": true, "section": [60, 40],
                   "from": [180, 0, 0], "to": [180, 0, 400] },
                 "rail": { "form": "straight", "section": [60, 20],
-                  "between": ["leg right", "leg left"], "top": 300, "centred": 0 }
+                  "between": ["leg right", "leg left"], "top": TOP, "centred": 0 }
               },
               "joints": {
                 "right": { "tenon": "rail right", "into": "leg right", "thickness": 8, "width": 30,
@@ -36,7 +40,8 @@ class OrientationsTest {
               } }
             """
                 .replace("PLACE", tenonPlace)
-                .replace("WIDTH", legTenonWidth))
+                .replace("WIDTH", legTenonWidth)
+                .replace("TOP", railTop))
         .chair();
   }
 
@@ -64,6 +69,19 @@ class OrientationsTest {
   @Test
   void aRailWithADifferentTenonAtEachEndGoesInOnlyOneWayRound() {
     assertThat(wrong(chair("", "40"), "rail")).isEmpty();
+  }
+
+  @Test
+  void aLegThatWouldStickUpAboveTheRestIsNotMistaken() {
+    // Its mortise is 70 above its middle: end for end it would stand 140 higher.
+    assertThat(wrong(chair("", "30"), "leg right")).noneMatch(Wrong::endForEnd);
+  }
+
+  @Test
+  void aLegThatWouldStandALittleHigherIsMarked() {
+    // 10 above its middle: 20 higher, which shows only once the chair rocks.
+    Chair chair = chair("", "30", "240");
+    assertThat(wrong(chair, "leg right")).anyMatch(Wrong::endForEnd);
   }
 
   @Test
