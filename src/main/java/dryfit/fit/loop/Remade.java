@@ -188,7 +188,7 @@ public record Remade(
         if (mine.subject().equals(part.label()) && causes.isOfTwin(part, mine.what())) {
           Optional<Cause> twin =
               measured.stream()
-                  .filter(c -> c != mine && c.what().equals(mine.what()))
+                  .filter(c -> c.what().equals(mine.what()))
                   .filter(c -> isTwin(part, c.subject()))
                   .findFirst();
           double by = mine.off().getAsDouble();
