@@ -1,10 +1,15 @@
 package dryfit.app;
 
 import dryfit.build.Chair;
+import dryfit.build.Joint;
 import dryfit.build.Part;
 import dryfit.fit.order.Assembling;
 import dryfit.fit.order.Onlooker;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** The order in which a chair goes together, and how a command that asked for it ends. */
 public record OrderParts(Assembling assembling) {
@@ -21,14 +26,18 @@ public record OrderParts(Assembling assembling) {
   /**
    * Finds the order.
    *
-   * @param glued labels of parts that are put together beforehand, a list for each group
+   * @param glued labels of parts that are put together beforehand, a list for each group; the name
+   *     of a pair stands for both
    * @param onlooker is told how far it has come
-   * @throws UnknownPart if a label is none of the chair's, or in two groups
+   * @throws UnknownPart if a label is none of the chair's, in two groups, or joined to none of its
+   *     group
    */
   public static OrderParts of(Chair chair, List<List<String>> glued, Onlooker onlooker)
       throws UnknownPart {
     List<String> labels = chair.parts().stream().map(Part::label).toList();
-    List<String> all = glued.stream().flatMap(List::stream).toList();
+    List<List<String>> named =
+        glued.stream().map(g -> g.stream().flatMap(n -> hands(n, labels)).toList()).toList();
+    List<String> all = named.stream().flatMap(List::stream).toList();
     for (String label : all) {
       if (!labels.contains(label)) {
         throw new UnknownPart(
@@ -39,8 +48,37 @@ public record OrderParts(Assembling assembling) {
       }
     }
     List<List<Integer>> groups =
-        glued.stream().map(g -> g.stream().map(labels::indexOf).sorted().toList()).toList();
+        named.stream().map(g -> g.stream().map(labels::indexOf).sorted().toList()).toList();
+    for (List<Integer> group : groups) {
+      Optional<Integer> apart = apart(chair, group);
+      if (apart.isPresent()) {
+        throw new UnknownPart(
+            "'" + labels.get(apart.get()) + "' is jointed to no other part that is named with it");
+      }
+    }
     return new OrderParts(Assembling.of(chair, groups, onlooker));
+  }
+
+  /** Both of a pair that is named without a hand; any other name as it is. */
+  private static Stream<String> hands(String name, List<String> labels) {
+    List<String> both = List.of(name + " right", name + " left");
+    return labels.containsAll(both) ? both.stream() : Stream.of(name);
+  }
+
+  /** A part that no joint holds to the others of its group, even by way of others of it. */
+  private static Optional<Integer> apart(Chair chair, List<Integer> group) {
+    Set<Integer> held = new HashSet<>(group.subList(0, 1));
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (Joint j : chair.joints()) {
+        boolean within = group.contains(j.tenoned()) && group.contains(j.mortised());
+        if (within && (held.contains(j.tenoned()) || held.contains(j.mortised()))) {
+          more |= held.addAll(List.of(j.tenoned(), j.mortised()));
+        }
+      }
+    }
+    return group.stream().filter(p -> !held.contains(p)).findFirst();
   }
 
   public Exit exit() {

@@ -13,14 +13,13 @@ import java.util.Set;
  * written are no difference.
  *
  * @param section the key it stands under, such as {@code dimensions}, {@code parts}, {@code joints}
- * @param name the name of the dimension, part, joint or variant; empty where the section has none
+ * @param name the name of the dimension, part, joint or variant, and of the key in it where both
+ *     have it; empty where the section has none
  * @param mine what the first document says there, as written; empty if it says nothing
  * @param theirs the same of the second
  */
 public record Difference(
     String section, String name, Optional<String> mine, Optional<String> theirs) {
-  private static final List<String> NAMED = List.of("dimensions", "parts", "joints", "variants");
-
   /** All differences, in the order of the first document, then what only the second has. */
   public static List<Difference> between(Document mine, Document theirs) {
     List<Difference> out = new ArrayList<>();
@@ -29,15 +28,7 @@ public record Difference(
     for (String section : keys(left, right)) {
       Json one = left.get(section);
       Json other = right.get(section);
-      if (NAMED.contains(section)) {
-        Map<String, Json> ones = members(one);
-        Map<String, Json> others = members(other);
-        for (String name : keys(ones, others)) {
-          add(out, section, name, mine, ones.get(name), theirs, others.get(name));
-        }
-      } else {
-        add(out, section, "", mine, one, theirs, other);
-      }
+      add(out, section, "", mine, one, theirs, other);
     }
     return out;
   }
@@ -50,7 +41,16 @@ public record Difference(
       Json one,
       Document theirs,
       Json other) {
-    if (!same(one, other)) {
+    boolean absent = name.isEmpty() && (one == null || other == null);
+    if (one instanceof Json.Obj && other instanceof Json.Obj
+        || absent && (one instanceof Json.Obj || other instanceof Json.Obj)) {
+      Map<String, Json> ones = members(one);
+      Map<String, Json> others = members(other);
+      for (String key : keys(ones, others)) {
+        String within = (name + " " + key).strip();
+        add(out, section, within, mine, ones.get(key), theirs, others.get(key));
+      }
+    } else if (!same(one, other)) {
       out.add(new Difference(section, name, written(mine, one), written(theirs, other)));
     }
   }

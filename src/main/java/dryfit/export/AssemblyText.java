@@ -154,7 +154,7 @@ public final class AssemblyText {
   }
 
   private String sentence(Step step, int index) {
-    String onto = words.group(step.onto(), index);
+    String onto = words.onto(step, index);
     if (step.kind() == Step.Kind.TOGETHER) {
       return "Start these joints all round, then close them together, a little at each in turn; "
           + onto

@@ -46,6 +46,28 @@ final class AssemblyWords {
     this.groups = new Groups(chair);
   }
 
+  /**
+   * What a step joins onto. Of two parts that have no name together, the one that is met first, and
+   * what it carries.
+   */
+  String onto(Step step, int before) {
+    List<Integer> parts = step.onto();
+    String all = group(parts, before);
+    if (parts.size() != 2 || !all.equals(labels(parts))) {
+      return all;
+    }
+    List<Integer> met =
+        parts.stream()
+            .filter(
+                p -> step.closes().stream().anyMatch(j -> j.tenoned() == p || j.mortised() == p))
+            .toList();
+    if (met.size() != 1) {
+      return all;
+    }
+    int other = parts.get(0).equals(met.get(0)) ? parts.get(1) : parts.get(0);
+    return labels(met) + ", with " + labels(List.of(other)) + " on it";
+  }
+
   String labels(List<Integer> parts) {
     return and(parts.stream().map(chair.parts()::get).map(Part::label).toList());
   }
@@ -259,7 +281,22 @@ final class AssemblyWords {
             + (joints.isEmpty() ? "" : " They are held by:"));
     lines.addAll(joints);
     stuck.remedies().forEach(r -> lines.add(remedy(r)));
+    if (stuck.remedies().isEmpty()) {
+      lines.add(noRemedy(stuck));
+    }
     return lines;
+  }
+
+  private String noRemedy(Stuck stuck) {
+    String tried = "no lean of one of these joints, and no shorter tenon, frees them: ";
+    List<Integer> loose = new ArrayList<>(stuck.parts());
+    order.glued().forEach(loose::removeAll);
+    boolean glued = loose.size() < stuck.parts().size();
+    return tried
+        + (glued && !loose.isEmpty()
+            ? "put " + labels(loose) + " in before the rest is glued together, or "
+            : "")
+        + "join it with a piece that goes in last, from outside (through, or a dowel)";
   }
 
   /** The stuck parts, those put together beforehand under one name. */

@@ -78,6 +78,8 @@ public final class CompareJson {
     out.set("parts", texts(f.parts()));
     out.set("joints", texts(f.joints()));
     out.put("message", f.message());
+    ArrayNode messages = out.putArray("messages");
+    row.told().forEach(t -> messages.add(t.map(Finding::message).orElse(null)));
     out.put("waived", f.waived().isPresent());
     out.put("differs", row.differs());
     ArrayNode present = out.putArray("present");

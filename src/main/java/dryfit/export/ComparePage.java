@@ -140,7 +140,9 @@ public final class ComparePage {
       return;
     }
     line("<h2>findings that not all have</h2><ul>");
-    for (FindingRow row : comparison.findings()) {
+    List<FindingRow> said =
+        comparison.findings().stream().flatMap(row -> row.sentences().stream()).toList();
+    for (FindingRow row : said) {
       StringBuilder where = new StringBuilder();
       for (int i = 0; i < row.present().size(); i++) {
         where.append(row.present().get(i) ? " " + CompareText.letter(i) : "");

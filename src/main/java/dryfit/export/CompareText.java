@@ -95,6 +95,9 @@ public final class CompareText {
               }
               lines.forEach(this::line);
             });
+    if (rows.stream().anyMatch(r -> r.key().what().startsWith("tips "))) {
+      line("  (tips with no one on it, over the middles of two feet)");
+    }
   }
 
   /** Subjects of which the same is said, right and left, under one heading. */
@@ -152,23 +155,27 @@ public final class CompareText {
     line("");
     line(style.bold("findings"));
     for (FindingRow row : rows) {
-      Finding f = row.finding();
-      List<String> where = new ArrayList<>();
-      for (int i = 0; i < row.present().size(); i++) {
-        if (row.present().get(i)) {
-          where.add(letter(i));
-        }
-      }
-      String severity =
-          f.waived().isPresent() ? "accepted" : f.severity().name().toLowerCase(Locale.ROOT);
-      String start = "  " + pad(gained(row, where), 10);
-      Wrapped.lines(start, " ".repeat(14), severity + ": " + f.check() + ". " + f.message())
-          .forEach(this::line);
+      row.sentences().forEach(said -> finding(said, row.lacking()));
     }
   }
 
-  private String gained(FindingRow row, List<String> where) {
-    if (!two() || !row.differs()) {
+  private void finding(FindingRow row, boolean lacking) {
+    Finding f = row.finding();
+    List<String> where = new ArrayList<>();
+    for (int i = 0; i < row.present().size(); i++) {
+      if (row.present().get(i)) {
+        where.add(letter(i));
+      }
+    }
+    String severity =
+        f.waived().isPresent() ? "accepted" : f.severity().name().toLowerCase(Locale.ROOT);
+    String start = "  " + pad(gained(row, lacking, where), 10);
+    Wrapped.lines(start, " ".repeat(14), severity + ": " + f.check() + ". " + f.message())
+        .forEach(this::line);
+  }
+
+  private String gained(FindingRow row, boolean lacking, List<String> where) {
+    if (!two() || !lacking) {
       return "in " + String.join(" ", where);
     }
     return row.present().get(1) ? "B gains" : "B loses";

@@ -45,7 +45,7 @@ final class PlainPage {
   /** Everything after it. */
   static String foot() {
     return "<p>A solid that fits says nothing about strength or about the wood in your hand. Where"
-        + " a chair tips is told for the chair alone, with no one on it. Use guards and sharp tools, and follow your"
+        + " a chair tips is told for the chair alone, with no one on it, over the middles of two feet. Use guards and sharp tools, and follow your"
         + " machines' manuals and local codes.</p>\n</body></html>\n";
   }
 }

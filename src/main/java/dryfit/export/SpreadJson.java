@@ -22,6 +22,7 @@ public final class SpreadJson {
     root.put("file", spreads.chair().design().file());
     root.put("variant", spreads.chair().design().variant());
     root.put("draws", spreads.draws());
+    root.put("stopsAsDrawn", spreads.stops());
     ArrayNode figures = root.putArray("figures");
     spreads.all().forEach(s -> figures.add(figure(s)));
     ArrayNode matters = root.putArray("cutsThatMatter");

@@ -34,6 +34,7 @@ public final class SpreadText {
    */
   public static String of(Spreads spreads, TextStyle style, boolean all) {
     SpreadText text = new SpreadText(spreads, style);
+    text.asDrawn();
     text.figures(all);
     text.matters();
     text.reckoned();
@@ -47,6 +48,21 @@ public final class SpreadText {
 
   private void wrapped(String first, String rest, String text) {
     Wrapped.lines(first, rest, text).forEach(this::line);
+  }
+
+  private void asDrawn() {
+    int stops = spreads.stops();
+    if (stops > 0) {
+      String found = stops + (stops == 1 ? " finding stops" : " findings stop");
+      wrapped(
+          "",
+          "",
+          style.red("DOES NOT FIT")
+              + " as drawn: "
+              + found
+              + " the build, see \"fit\". Mend that first.");
+      line("");
+    }
   }
 
   private void figures(boolean all) {
@@ -196,7 +212,9 @@ public final class SpreadText {
             + String.format(Locale.ROOT, "%d", spreads.draws())
             + " chairs made by chance, always the same ones. Parts are rigid. A shoulder is told as"
             + " if all other joints closed as well as they can; clamps, and play in the joints,"
-            + " close part of it. Tenons are cut to the drawing: fit each one to its own mortise, and"
+            + " close part of it. An angle at one joint counts at another only beyond the play of its"
+            + " own tenon. Mortises are set out from the foot of a leg. The wood between two mortises"
+            + " in one part, rake, splay and rock are not among the figures. Tenons are cut to the drawing: fit each one to its own mortise, and"
             + " what is told of its cheeks and edges goes away. Parts already measured count as"
             + " not yet made.");
     spreads

@@ -9,9 +9,12 @@ import dryfit.fit.compare.Sweep.Point;
 import dryfit.fit.compare.Sweep.Range;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import tools.jackson.databind.JsonNode;
@@ -127,6 +130,18 @@ public final class SweepOut {
           .append('\n');
     }
     out.append('\n');
+    if (sweep.points().stream().anyMatch(p -> tips(p).isPresent())) {
+      wrapped(
+          out, "tips at: the way it tips first, with no one on it, over the middles of two feet");
+    }
+    refused().forEach(line -> wrapped(out, line));
+    if (sweep.ranges().isEmpty()) {
+      // What comes nearest says most of what is in the way.
+      sweep.points().stream()
+          .filter(p -> !p.data().isEmpty())
+          .min(Comparator.comparingLong(Point::stops))
+          .ifPresent(p -> wrapped(out, "at " + value(p.value()) + ": " + p.reason().orElse("")));
+    }
     if (!sweep.points().stream().allMatch(p -> sweep.plan().allows(p.value()))) {
       wrapped(
           out,
@@ -142,6 +157,29 @@ public final class SweepOut {
     }
     return out.append(answer()).append('\n').toString();
   }
+
+  /** Why a chair could not be built at some steps, each reason once with where it holds. */
+  private List<String> refused() {
+    Map<String, List<Point>> why = new LinkedHashMap<>();
+    for (Point p : sweep.points()) {
+      if (p.data().isEmpty()) {
+        why.computeIfAbsent(p.reason().orElse(""), k -> new ArrayList<>()).add(p);
+      }
+    }
+    return why.entrySet().stream()
+        .limit(REASONS)
+        .map(
+            e -> {
+              String first = value(e.getValue().get(0).value());
+              String last = value(e.getValue().get(e.getValue().size() - 1).value());
+              String where = first.equals(last) ? "at " + first : "from " + first + " to " + last;
+              return "refused " + where + ": " + e.getKey();
+            })
+        .toList();
+  }
+
+  /** So many reasons are told: mostly they are one, with other figures. */
+  private static final int REASONS = 3;
 
   private void wrapped(StringBuilder out, String text) {
     Wrapped.lines("", "  ", text).forEach(l -> out.append(l).append('\n'));

@@ -87,9 +87,12 @@ final class Assembly {
     return Length.decimal(mm, unit, unit == Length.Unit.MM ? 2 : 3);
   }
 
-  /** Up to the next tenth of a millimetre, so that what is advised is enough when printed. */
+  /**
+   * Up to the next tenth of a millimetre, so that what is advised is enough when printed. What is a
+   * tenth already stays one: the last digits differ between the hands.
+   */
   static double roundUp(double mm) {
-    return Math.ceil(mm * 10) / 10;
+    return Math.ceil((mm - Tolerances.contact()) * 10) / 10;
   }
 
   /** A volume in the document's unit: cubic centimetres or cubic inches. */

@@ -103,11 +103,11 @@ final class CollisionCheck implements Check {
           "shorten the tenon of \""
               + ja.name()
               + "\" by "
-              + assembly.length(Assembly.roundUp(o.along(ja.entry())))
+              + assembly.length(Assembly.roundUp(beyond(ja, i, o)))
               + " or that of \""
               + jb.name()
               + "\" by "
-              + assembly.length(Assembly.roundUp(o.along(jb.entry())))
+              + assembly.length(Assembly.roundUp(beyond(jb, k, o)))
               + ", or mitre the two tips";
       return Found.of("tenons-meet", Severity.STOPS)
           .part(a)
@@ -148,6 +148,18 @@ final class CollisionCheck implements Check {
                 + ".",
             a.pointer(),
             o.deepest());
+  }
+
+  /** How much of a tenon lies beyond the place where the overlap begins: so much has to go. */
+  private static double beyond(Joint joint, int part, Overlap o) {
+    double tip =
+        joint.tenons().stream()
+            .filter(t -> t.part() == part)
+            .flatMap(t -> t.wood().stream())
+            .mapToDouble(c -> c.reach(joint.entry()))
+            .max()
+            .orElseThrow();
+    return tip - o.from(joint.entry());
   }
 
   /** The two joints whose tenons both reach the place, into one and the same part. */

@@ -76,16 +76,14 @@ public record Overlap(
     return box;
   }
 
-  /** How far the overlap reaches along a unit direction, from its first point to its last. */
-  public double along(Vec3 direction) {
-    double high = Double.NEGATIVE_INFINITY;
+  /** Where the overlap begins along a unit direction: the least {@code direction . p} in it. */
+  public double from(Vec3 direction) {
     double low = Double.POSITIVE_INFINITY;
     Vec3 back = direction.negated();
     for (Convex piece : pieces) {
-      high = Math.max(high, piece.reach(direction));
       low = Math.min(low, -piece.reach(back));
     }
-    return high - low;
+    return low;
   }
 
   private static Vec3 centroid(List<Convex> pieces) {

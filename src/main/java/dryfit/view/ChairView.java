@@ -18,6 +18,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -217,6 +218,33 @@ final class ChairView extends Pane {
     if (shown != null && getWidth() > 1) {
       flight.to(orbit.get().fitting(points(), getWidth() / getHeight(), SHARE));
     }
+  }
+
+  /**
+   * The same, but only if something is out of the picture.
+   *
+   * @return where the eye goes to, if it goes
+   */
+  Optional<Orbit> seeAllThatIsCutOff() {
+    if (shown == null || getWidth() <= 1) {
+      return Optional.empty();
+    }
+    Camera camera = heading().camera();
+    Camera.Sheet sheet = camera.sheet((int) getWidth(), (int) getHeight());
+    boolean cutOff =
+        points().stream()
+            .anyMatch(p -> camera.depth(p) < 1 || !contains(new Point2D(sheet.x(p), sheet.y(p))));
+    if (!cutOff) {
+      return Optional.empty();
+    }
+    seeAll();
+    return Optional.of(heading());
+  }
+
+  /** Goes to a place where the eye was before. */
+  void goBack(Orbit to) {
+    plain.set(null);
+    flight.to(to);
   }
 
   /** Goes to a plain view, the whole chair in the picture. */

@@ -216,7 +216,7 @@ final class ChairWindow {
 
   private void pick(Optional<ChairView.Touch> touch) {
     if (measuring.isOn()) {
-      touch.map(chair::picked).ifPresent(measuring::pick);
+      touch.map(chair::picked).ifPresentOrElse(measuring::pick, measuring::missed);
       return;
     }
     chair.see(l -> l.choosing(touch.map(t -> List.of(t.part())).orElse(List.of())));
@@ -346,7 +346,7 @@ final class ChairWindow {
       say("A picture of what is seen needs 3D; the command picture draws one without.");
       return;
     }
-    desk.save("Save a picture", "chair.png")
+    desk.save("Save a picture", pictureName(shown.design()))
         .ifPresent(
             path -> {
               int width = 2 * (int) chair.getWidth();
@@ -356,6 +356,17 @@ final class ChairWindow {
               session.workOut(
                   "", () -> PictureSaver.write(picture, path), why -> why.ifPresent(this::say));
             });
+  }
+
+  /** Such as {@code harbour-armchair-low.png}: pictures of two variants lie beside each other. */
+  private static String pictureName(Design design) {
+    String variant = design.variant().equals(Design.AS_DRAWN) ? "" : " " + design.variant();
+    String plain =
+        (design.name() + variant)
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^\\p{L}\\p{N}]+", "-")
+            .replaceAll("^-+|-+$", "");
+    return (plain.isEmpty() ? "chair" : plain) + ".png";
   }
 
   /** Saves to the chair's file, or asks for one. */

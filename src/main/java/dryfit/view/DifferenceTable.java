@@ -40,7 +40,9 @@ final class DifferenceTable extends GridPane {
     if (!comparison.findings().isEmpty()) {
       head("findings that not all have");
     }
-    for (FindingRow found : comparison.findings()) {
+    List<FindingRow> said =
+        comparison.findings().stream().flatMap(row -> row.sentences().stream()).toList();
+    for (FindingRow found : said) {
       String what = Words.severity(found.finding()) + ": " + found.finding().message();
       row(what, found.present().stream().map(has -> has ? "found" : "–").toList(), false);
     }

@@ -24,6 +24,7 @@ final class Measuring extends Pane {
   private final Label text = new Label();
   private final List<Picked> places = new ArrayList<>();
   private TextStyle style;
+  private boolean missed;
 
   Measuring(ChairView chair) {
     this.chair = chair;
@@ -63,6 +64,7 @@ final class Measuring extends Pane {
 
   void clear() {
     places.clear();
+    missed = false;
     draw();
   }
 
@@ -71,6 +73,13 @@ final class Measuring extends Pane {
       places.clear();
     }
     places.add(place);
+    missed = false;
+    draw();
+  }
+
+  /** A click that met no wood. */
+  void missed() {
+    missed = true;
     draw();
   }
 
@@ -107,7 +116,8 @@ final class Measuring extends Pane {
 
   private String told() {
     if (places.size() < 2) {
-      return places.isEmpty() ? "click the first place" : "click the second place";
+      String next = places.isEmpty() ? "click the first place" : "click the second place";
+      return missed ? "there is no wood: " + next + " on the chair" : next;
     }
     Picked from = places.get(0);
     Picked to = places.get(1);

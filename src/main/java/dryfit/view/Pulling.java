@@ -26,12 +26,19 @@ final class Pulling {
   private Optional<Apart> order = Optional.empty();
   private Shown shown;
 
+  /** Where the eye was before it stood back for parts that left the picture, and where it went. */
+  private Optional<Orbit> near = Optional.empty();
+
+  private Optional<Orbit> far = Optional.empty();
+
   Pulling(Session session, ChairView chair) {
     this.session = session;
     this.chair = chair;
     apart.setId("apart");
     apart.setMinWidth(60);
     apart.valueProperty().addListener(o -> pull());
+    // Not while a hand is on it: the chair would run away from it.
+    apart.valueChangingProperty().addListener(o -> keepInSight());
     told.setId("apart-told");
     told.getStyleClass().add("quiet");
     told.setWrapText(true);
@@ -77,10 +84,12 @@ final class Pulling {
     if (apart.getValue() == 0) {
       say("");
       chair.see(l -> l.moving(List.of()));
+      comeBack();
     } else if (order.isPresent()) {
       List<Vec3> moved = order.get().moved(apart.getValue());
       say(lock(order.get().order()));
       chair.see(l -> l.moving(moved));
+      keepInSight();
     } else {
       Shown of = shown;
       say("Working out how it comes apart …");
@@ -94,6 +103,28 @@ final class Pulling {
             }
           });
     }
+  }
+
+  private void keepInSight() {
+    if (!apart.isValueChanging() && apart.getValue() > 0) {
+      Orbit before = chair.heading();
+      chair
+          .seeAllThatIsCutOff()
+          .ifPresent(
+              to -> {
+                near = near.or(() -> Optional.of(before));
+                far = Optional.of(to);
+              });
+    }
+  }
+
+  /** Near again, unless the chair was turned since the eye stood back. */
+  private void comeBack() {
+    if (far.isPresent() && far.get().equals(chair.heading())) {
+      near.ifPresent(chair::goBack);
+    }
+    near = Optional.empty();
+    far = Optional.empty();
   }
 
   private void say(String text) {

@@ -74,9 +74,9 @@ final class Seeing {
     sitting.setVisible(sitter.isSelected());
     Sitter who = woman.isSelected() ? Sitter.WOMAN : Sitter.MAN;
     tall.setText(
-        "sits beside the chair at the height of the own knees: hollow of the knee "
+        "sits beside the chair as high as the hollow of the knee, "
             + tall(who.hollow())
-            + ", stands "
+            + "; stands "
             + tall(who.stature())
             + " · "
             + Sitter.SOURCE);

@@ -144,10 +144,19 @@ final class Words {
   }
 
   private static String difference(Difference d) {
-    String what = d.name().isEmpty() ? d.section() : dimension(d.name());
+    String what =
+        d.name().isEmpty() ? section(d.section()) : dimension(d.name()).replaceFirst(" value$", "");
     String mine = d.mine().orElse("nothing");
     String theirs = d.theirs().orElse("nothing");
     boolean brief = mine.length() + theirs.length() < BRIEF && !(mine + theirs).contains("\n");
     return brief ? what + ": here " + mine + ", in the file " + theirs : what;
+  }
+
+  private static String section(String key) {
+    return switch (key) {
+      case "waived" -> "accepted findings";
+      case "measured" -> "measured sizes";
+      default -> key;
+    };
   }
 }

@@ -126,7 +126,10 @@ class DraftFilesTest {
     assertThat(changed.differences())
         .extracting(d -> d.section() + " " + d.name())
         .containsExactly(
-            "dimensions height", "dimensions width", "parts post-right", "parts post-left");
+            "dimensions height value",
+            "dimensions width",
+            "parts post-right section",
+            "parts post-left section");
     Difference width = changed.differences().get(1);
     assertThat(width.mine()).contains("330");
     assertThat(width.theirs()).contains("320");

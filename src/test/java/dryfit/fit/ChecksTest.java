@@ -45,6 +45,39 @@ class ChecksTest {
   }
 
   @Test
+  void theTenonThatPassesTheOtherIsShortenedByAllThatLiesBeyond() {
+    // The side tenon, 8 thick, lies from 16 to 24 below the face that the front tenon, 25 long,
+    // goes into; it is 17 long where 16 would touch.
+    FitReport report =
+        Fitted.of(
+            """
+            { "format": "dryfit-chair/1", "name": "Corner", "about": "Demo data, invented.",
+              "unit": "mm", "timber": "oak-white",
+              "parts": {
+                "post": { "form": "straight", "section": [40, 40],
+                  "from": [200, 0, 0], "to": [200, 0, 400] },
+                "front": { "form": "straight", "section": [60, 20],
+                  "from": [180, 0, 350], "to": [-180, 0, 350] },
+                "side": { "form": "straight", "section": [60, 20],
+                  "from": [200, 20, 350], "to": [200, 300, 350] }
+              },
+              "joints": {
+                "front to post": { "tenon": "front right", "into": "post",
+                  "length": 25, "thickness": 8, "width": 40 },
+                "side to post": { "tenon": "side front", "into": "post",
+                  "length": 17, "thickness": 8, "width": 40 }
+              } }
+            """);
+    assertThat(report.findings())
+        .filteredOn(f -> f.check().equals("tenons-meet"))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .contains("\"front to post\" by 9.0 mm", "\"side to post\" by 1.0 mm"));
+  }
+
+  @Test
   void mortiseThatComesOutStopsTheBuild() {
     FitReport report = post("", 49, 2);
     assertThat(Fitted.checks(report)).contains("mortise-breaks-out");

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dryfit.build.Joint;
+import dryfit.export.picture.Camera;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import dryfit.geometry.Plane;
 import dryfit.geometry.Vec3;
+import dryfit.solid.Convex;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -217,7 +219,27 @@ class ApartWindowTest extends WindowTest {
   @Test
   void aChairThatComesApartHasNothingToSay(FxRobot robot) {
     screen.open(Path.of("models/low-stool.json"));
-    assertThat(pulled(robot).stream().filter(m -> m.length() > 20)).isNotEmpty();
+    List<Vec3> moved = pulled(robot);
+    assertThat(moved.stream().filter(m -> m.length() > 20)).isNotEmpty();
+    screen.landed();
+    screen.settled();
+    Camera camera = screen.orbit().camera();
+    OnScreen.ask(
+        () -> {
+          ChairView view = screen.window.chair();
+          Camera.Sheet sheet = camera.sheet((int) view.getWidth(), (int) view.getHeight());
+          for (int i = 0; i < moved.size(); i++) {
+            Vec3 way = moved.get(i);
+            for (Convex cell :
+                screen.window.session().shown().get().chair().parts().get(i).placedCells()) {
+              assertThat(cell.points())
+                  .as("in the picture")
+                  .allMatch(p -> view.contains(sheet.x(p.plus(way)), sheet.y(p.plus(way))));
+            }
+          }
+          return null;
+        });
+    screen.photograph("44-all-in-sight");
     assertThat(OnScreen.ask(() -> robot.lookup("#apart-told").<Labeled>query().isVisible()))
         .isFalse();
   }

@@ -187,6 +187,8 @@ class ChairWindowTest extends WindowTest {
           return null;
         });
     screen.settled();
+    screen.landed();
+    screen.settled();
     assertThat(OnScreen.difference(plain, OnScreen.picture(screen.window.chair())))
         .as("together again")
         .isLessThan(0.01);
@@ -211,6 +213,17 @@ class ChairWindowTest extends WindowTest {
       }
     }
     assertThat(drawn).as("places that are not paper").isGreaterThan(3000);
+    robot.clickOn("#save-picture");
+    OnScreen.ask(
+        () -> {
+          screen.window.session().choose("low");
+          return null;
+        });
+    screen.settled();
+    robot.clickOn("#save-picture");
+    screen.settled();
+    assertThat(screen.desk.proposed)
+        .containsExactly("harbour-armchair.png", "harbour-armchair-low.png");
     robot.clickOn("#light-or-dark");
     screen.settled();
     screen.photograph("10-dark");
@@ -223,6 +236,13 @@ class ChairWindowTest extends WindowTest {
     screen.landed();
     robot.clickOn("#measure");
     Shown shown = screen.shown();
+    javafx.geometry.Bounds paper =
+        OnScreen.ask(
+            () -> screen.window.chair().localToScreen(screen.window.chair().getLayoutBounds()));
+    robot.clickOn(paper.getMinX() + 8, paper.getMinY() + 8);
+    screen.settled();
+    assertThat(text(robot, "#measured"))
+        .isEqualTo("there is no wood: click the first place on the chair");
     for (String label : List.of("front-leg right", "front-leg left")) {
       robot.clickOn(screen.pointOn(shown, label));
     }

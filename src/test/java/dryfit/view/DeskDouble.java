@@ -9,6 +9,7 @@ import java.util.Optional;
 final class DeskDouble implements Desk {
   volatile Optional<Path> answer = Optional.empty();
   final List<Path> shown = new ArrayList<>();
+  final List<String> proposed = new ArrayList<>();
 
   @Override
   public Optional<Path> open(String title) {
@@ -17,6 +18,7 @@ final class DeskDouble implements Desk {
 
   @Override
   public Optional<Path> save(String title, String name) {
+    proposed.add(name);
     return answer;
   }
 

@@ -3,9 +3,11 @@ package dryfit.fit.compare;
 import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -55,16 +57,55 @@ public record Comparison(List<Side> sides, List<Row> rows, List<FindingRow> find
    * One finding in all chairs. It is the same if the same check says it of the same parts and
    * joints, even if the figures differ.
    *
-   * @param finding as the first chair that has it tells it
-   * @param present one for each side
+   * @param told one for each side, as it tells it; empty where the side does not have it
    */
-  public record FindingRow(Finding finding, List<Boolean> present) {
+  public record FindingRow(List<Optional<Finding>> told) {
     public FindingRow {
-      present = List.copyOf(present);
+      told = List.copyOf(told);
     }
 
+    /** As the first side that has it tells it. */
+    public Finding finding() {
+      return told.stream().flatMap(Optional::stream).findFirst().orElseThrow();
+    }
+
+    /** One for each side. */
+    public List<Boolean> present() {
+      return told.stream().map(Optional::isPresent).toList();
+    }
+
+    /** Whether some have it and others not, or it is worse in one than in another. */
     public boolean differs() {
-      return present.contains(true) && present.contains(false);
+      return lacking() || worse();
+    }
+
+    /** Whether some have it and others not. */
+    public boolean lacking() {
+      return present().contains(true) && present().contains(false);
+    }
+
+    private boolean worse() {
+      double[] margins =
+          told.stream().flatMap(Optional::stream).mapToDouble(Finding::margin).toArray();
+      double least = Arrays.stream(margins).min().orElse(0);
+      double most = Arrays.stream(margins).max().orElse(0);
+      return most - least > WORSE;
+    }
+
+    /** What shows in the tenths of a figure, whatever it measures. */
+    private static final double WORSE = 0.05;
+
+    /** The same with the same figures together: a row for each sentence that is said. */
+    public List<FindingRow> sentences() {
+      return told.stream()
+          .flatMap(Optional::stream)
+          .map(Finding::message)
+          .distinct()
+          .map(
+              says ->
+                  new FindingRow(
+                      told.stream().map(t -> t.filter(f -> f.message().equals(says))).toList()))
+          .toList();
     }
   }
 
@@ -118,8 +159,7 @@ public record Comparison(List<Side> sides, List<Row> rows, List<FindingRow> find
       String check, List<String> parts, List<String> joints, boolean waived, int nth) {}
 
   private static List<FindingRow> findings(List<Side> sides) {
-    Map<Same, Finding> told = new LinkedHashMap<>();
-    Map<Same, List<Boolean>> present = new LinkedHashMap<>();
+    Map<Same, List<Optional<Finding>>> told = new LinkedHashMap<>();
     for (int i = 0; i < sides.size(); i++) {
       Map<Same, Boolean> own = new LinkedHashMap<>();
       for (Finding f : sides.get(i).report().findings()) {
@@ -129,20 +169,17 @@ public record Comparison(List<Side> sides, List<Row> rows, List<FindingRow> find
           same = same(f, ++nth);
         }
         own.put(same, true);
-        told.putIfAbsent(same, f);
-        present.computeIfAbsent(same, k -> none(sides.size())).set(i, true);
+        told.computeIfAbsent(same, k -> none(sides.size())).set(i, Optional.of(f));
       }
     }
-    List<FindingRow> rows = new ArrayList<>();
-    told.forEach((same, finding) -> rows.add(new FindingRow(finding, present.get(same))));
-    return rows;
+    return told.values().stream().map(FindingRow::new).toList();
   }
 
   private static Same same(Finding f, int nth) {
     return new Same(f.check(), f.parts(), f.joints(), f.waived().isPresent(), nth);
   }
 
-  private static List<Boolean> none(int size) {
-    return new ArrayList<>(java.util.Collections.nCopies(size, false));
+  private static List<Optional<Finding>> none(int size) {
+    return new ArrayList<>(java.util.Collections.nCopies(size, Optional.empty()));
   }
 }

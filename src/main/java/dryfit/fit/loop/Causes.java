@@ -207,7 +207,7 @@ public final class Causes {
     }
   }
 
-  static final String BETWEEN = "shoulder to shoulder";
+  public static final String BETWEEN = "shoulder to shoulder";
   static final String BOTTOMED = "tenon meets the bottom of its mortise";
   static final String OPEN = "shoulder gap";
 

@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  */
 final class Orientations {
   /** A tenon that fills less of its mortise than this share of what it should is not in it. */
-  private static final double IN = 0.5;
+  private static final double IN = 0.65;
 
   /** So much of the wood about a mortise must be there for it to be one. */
   private static final double AROUND = 0.8;

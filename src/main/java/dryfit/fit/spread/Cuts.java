@@ -7,6 +7,7 @@ import dryfit.document.Design;
 import dryfit.document.JointPlan.Kind;
 import dryfit.fit.compare.Datum;
 import dryfit.fit.loop.Cause;
+import dryfit.fit.loop.Causes;
 import dryfit.fit.loop.Chain;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,6 +28,10 @@ final class Cuts {
   static final String DEPTH = "depth of the mortise";
   static final String WIDTH = "width";
   static final String THICKNESS = "thickness";
+  static final String LENGTH = "length";
+
+  /** Cosine of 45 degrees: what leans more does not stand. */
+  private static final double STANDS = Math.sqrt(0.5);
 
   private final List<Cut> all = new ArrayList<>();
   private final Map<List<String>, Integer> index = new HashMap<>();
@@ -44,6 +49,12 @@ final class Cuts {
     for (Joint joint : chair.joints()) {
       if (!joint.tenons().isEmpty()) {
         joint(joint, accuracy);
+      }
+    }
+    for (Part part : chair.parts()) {
+      boolean stands = Math.abs(part.frame().x().z()) > STANDS;
+      if (stands && !part.isPiece() && of(part.label(), Causes.BETWEEN).isEmpty()) {
+        add(part.label(), LENGTH, Datum.Kind.LENGTH, accuracy.length());
       }
     }
     // What is by the drawing as a whole: a template, a story stick.

@@ -113,11 +113,20 @@ final class Shares {
     return sum;
   }
 
-  /** A mortise in its place, and a face that lies half of an error farther out. */
+  /**
+   * A mortise in its place, and a face that lies half of an error farther out. Behind the bottom it
+   * is a whole one: the mouth lies half of it farther out the other way, and the depth is from
+   * there. Along a leg mortises are set out from its foot, so that its top has what its length is
+   * off.
+   */
   private void wall(Site.Wall wall, double[] each) {
     Joint joint = chair.joints().get(wall.joint());
     Part into = chair.parts().get(joint.mortised());
-    section(into, into.frameNear(joint.at()), wall.way(), 0.5, each);
+    double behind = Math.max(0, wall.way().dot(joint.entry()));
+    section(into, into.frameNear(joint.at()), wall.way(), (1 + behind) / 2, each);
+    Vec3 along = into.frame().x();
+    double up = wall.way().dot(along.z() > 0 ? along : along.negated());
+    add(into.label(), Cuts.LENGTH, Math.max(0, up), each);
     for (int i = 0; i < chain.causes().size(); i++) {
       boolean own = chain.causes().get(i).subject().equals(joint.label());
       if (own && chain.causes().get(i).what().startsWith("mortise off its place")) {

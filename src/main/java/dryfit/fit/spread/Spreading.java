@@ -1,6 +1,7 @@
 package dryfit.fit.spread;
 
 import dryfit.document.Document;
+import dryfit.fit.Finding;
 import dryfit.fit.FitReport;
 import dryfit.fit.PlannedSizes;
 import dryfit.fit.loop.Chain;
@@ -43,7 +44,8 @@ public final class Spreading {
                   return spread(f, terms, cuts, draws);
                 })
             .toList();
-    return new Spreads(report.chair(), Draws.COUNT, all, bends.unbuilt());
+    int stops = (int) report.findings().stream().filter(Finding::stopsTheBuild).count();
+    return new Spreads(report.chair(), Draws.COUNT, all, stops, bends.unbuilt());
   }
 
   private static List<Term> terms(Cuts cuts, double[] each) {

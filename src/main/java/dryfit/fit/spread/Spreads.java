@@ -13,10 +13,12 @@ import java.util.Map;
  *
  * @param draws how many chairs were made by chance
  * @param all every figure, in the order of {@link dryfit.fit.compare.Data}
+ * @param stops how many findings stop the chair as drawn
  * @param unbuilt dimensions at whose least or greatest size there is no such chair, and why; they
  *     are left out
  */
-public record Spreads(Chair chair, int draws, List<Spread> all, Map<String, String> unbuilt) {
+public record Spreads(
+    Chair chair, int draws, List<Spread> all, int stops, Map<String, String> unbuilt) {
   /** From this chance on something is likely enough to act on: one chair in twenty. */
   public static final double LIKELY = 0.05;
 

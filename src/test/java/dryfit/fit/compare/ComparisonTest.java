@@ -66,6 +66,24 @@ class ComparisonTest {
   }
 
   @Test
+  void eachChairTellsTheFiguresOfAFindingAsItsOwn() {
+    FitReport one = Fitted.of(Fitted.frame("1 3/4", "7/8", "1/4", "3/8", "1 1/4", ""));
+    FitReport other = Fitted.of(Fitted.frame("1 3/4", "7/8", "1/4", "3/8", "1 3/8", ""));
+    var meeting =
+        compare(one, other).findings().stream()
+            .filter(f -> f.finding().check().equals("tenons-meet"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(meeting.lacking()).isFalse();
+    assertThat(meeting.differs()).as("it is worse in one of them").isTrue();
+    assertThat(meeting.sentences()).hasSize(2);
+    assertThat(meeting.sentences().get(0).present()).containsExactly(true, false);
+    assertThat(meeting.sentences().get(1).present()).containsExactly(false, true);
+    String said = meeting.sentences().get(1).finding().message();
+    assertThat(other.findings()).anyMatch(f -> f.message().equals(said));
+  }
+
+  @Test
   void everyFigureHasAKeyOfItsOwn() {
     List<Datum> all = Data.of(THIN);
     assertThat(all.stream().map(Datum::key).distinct()).hasSameSizeAs(all);
