@@ -91,6 +91,17 @@ class MainTest {
   }
 
   @Test
+  void whatIsGluedBeforehandHoldsTogetherAndAPairMayBeNamedAsOne() {
+    Said apart = Said.by("assemble", STOOL, "--glued", "front-rail, back-rail");
+    assertThat(apart.code()).isEqualTo(2);
+    assertThat(apart.err()).contains("is jointed to no other part that is named with it");
+    Said pair = Said.by("assemble", STOOL, "--glued", "front-leg, front-rail");
+    assertThat(pair.code()).isZero();
+    assertThat(pair.out())
+        .contains("Put together beforehand: front-leg right, front-leg left and front-rail.");
+  }
+
+  @Test
   void tenonsThatMeetInALegDoNotFit() throws IOException {
     String file = changed("\"width\": 38, \"length\": 25", "\"width\": 38, \"length\": 38");
     Said said = Said.by("fit", file);

@@ -115,6 +115,32 @@ class SpreadingTest {
   }
 
   @Test
+  void behindTheBottomThereIsTheWholeWidthLessTheDepth() {
+    Spread wall = only(RECTANGLE, "rail to leg, right", "wood to the outside");
+    assertThat(each(wall, "leg right", "width")).isCloseTo(1, within(1e-9));
+    assertThat(each(wall, "rail to leg, right", "depth")).isCloseTo(-1, within(1e-9));
+    // Two lengths, each as likely anywhere within 0.4 mm: together within 0.8, and a triangle of
+    // half base 0.8 has 95 of 100 within 0.8 (1 - sqrt(0.05)).
+    double accuracy = wall.shares().get(0).cut().accuracy();
+    double planned = wall.figure().value();
+    assertThat(wall.worstHigh() - planned).isCloseTo(2 * accuracy, within(1e-9));
+    assertThat(wall.high() - planned)
+        .isCloseTo(2 * accuracy * (1 - Math.sqrt(0.05)), within(0.02 * accuracy));
+  }
+
+  @Test
+  void whatALegsLengthIsOffLiesAtItsTop() {
+    Spread top = only(RECTANGLE, "rail to leg, right", "wood to the top");
+    Spread bottom = only(RECTANGLE, "rail to leg, right", "wood to the bottom");
+    assertThat(each(top, "leg right", "length")).isCloseTo(1, within(1e-9));
+    assertThat(each(bottom, "leg right", "length")).isZero();
+    double both = each(top, "rail to leg, right", "mortise off its place along");
+    assertThat(both)
+        .isCloseTo(
+            -each(bottom, "rail to leg, right", "mortise off its place along"), within(1e-9));
+  }
+
+  @Test
   void bothHandsAndBothCheeksAreOneAndWhatMattersAddsUpToAll() {
     assertThat(RECTANGLE.folded())
         .filteredOn(f -> f.what().equals("gap at each cheek"))
