@@ -3,6 +3,7 @@ package dryfit.app;
 import dryfit.build.Chair;
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.Nearest;
 import dryfit.fit.order.Assembling;
 import dryfit.fit.order.Onlooker;
 import java.util.HashSet;
@@ -40,8 +41,15 @@ public record OrderParts(Assembling assembling) {
     List<String> all = named.stream().flatMap(List::stream).toList();
     for (String label : all) {
       if (!labels.contains(label)) {
+        String nearest =
+            Nearest.to(label, labels).map(n -> "; the nearest is '" + n + "'").orElse("");
         throw new UnknownPart(
-            "no part is called '" + label + "'; there are " + String.join(", ", labels));
+            "no part is called '"
+                + label
+                + "'"
+                + nearest
+                + "; there are "
+                + String.join(", ", labels));
       }
       if (all.indexOf(label) != all.lastIndexOf(label)) {
         throw new UnknownPart("'" + label + "' is named twice");

@@ -2,6 +2,7 @@ package dryfit.app;
 
 import dryfit.document.Design;
 import dryfit.document.Document;
+import dryfit.document.Nearest;
 import dryfit.document.Quantity;
 import dryfit.document.Reading;
 import dryfit.fit.compare.Sweep;
@@ -10,11 +11,14 @@ import dryfit.fit.compare.Sweeping;
 import dryfit.measure.Angle;
 import dryfit.measure.Fraction;
 import dryfit.measure.Length;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Runs a dimension of a chair through a range, as it is asked for in words. */
 public final class SweepChair {
@@ -41,14 +45,28 @@ public final class SweepChair {
   public static Plan plan(Design design, String words) throws NotUnderstood {
     Matcher m = WORDS.matcher(words);
     if (!m.matches()) {
-      throw new NotUnderstood("a sweep is written: seatTop from 400 to 460 step 10");
+      String missing =
+          Stream.of("from", "to", "step")
+              .filter(w -> !List.of(words.strip().split("\\s+")).contains(w))
+              .map(w -> "\"" + w + "\"")
+              .collect(Collectors.joining(" and "));
+      throw new NotUnderstood(
+          (missing.isEmpty()
+                  ? ""
+                  : missing + (missing.contains(" and ") ? " are missing: " : " is missing: "))
+              + "a sweep is written: seatTop from 400 to 460 step 10");
     }
     Optional<Design.Dimension> dimension =
         design.dimensions().stream().filter(d -> d.name().equals(m.group(1))).findFirst();
     if (dimension.isEmpty()) {
       String known =
           String.join(", ", design.dimensions().stream().map(Design.Dimension::name).toList());
-      throw new NotUnderstood("no dimension is called '" + m.group(1) + "'; there are " + known);
+      String nearest =
+          Nearest.to(m.group(1), design.dimensions().stream().map(Design.Dimension::name).toList())
+              .map(n -> "; the nearest is " + n)
+              .orElse("");
+      throw new NotUnderstood(
+          "no dimension is called '" + m.group(1) + "'" + nearest + "; there are " + known);
     }
     Quantity.Kind kind = dimension.get().value().kind();
     Plan plan =

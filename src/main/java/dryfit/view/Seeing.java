@@ -74,10 +74,10 @@ final class Seeing {
     sitting.setVisible(sitter.isSelected());
     Sitter who = woman.isSelected() ? Sitter.WOMAN : Sitter.MAN;
     tall.setText(
-        "sits beside the chair as high as the hollow of the knee, "
-            + tall(who.hollow())
-            + "; stands "
+        "sits beside the chair; stands "
             + tall(who.stature())
+            + ", hollow of the knee at "
+            + tall(who.hollow())
             + " · "
             + Sitter.SOURCE);
     Scale scale =

@@ -43,8 +43,9 @@ class SweepCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "seatTop 400 to 460, is written",
-    "seatTap from 400 to 460 step 10, no dimension is called 'seatTap'",
+    "seatTop 400 to 460, '\"from\" and \"step\" are missing'",
+    "seatTop from 400 to 460, '\"step\" is missing'",
+    "seatTap from 400 to 460 step 10, the nearest is seatTop",
     "seatTop from 460 to 400 step 10, backwards",
     "seatTop from 400 to 460 step 0, above zero",
     "seatTop from low to 460 step 10, 'low' is not a value",

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.api.FxRobot;
 
 /** Files are written from the window, and broken off. */
@@ -63,6 +65,24 @@ class WritingWindowTest extends WindowTest {
     for (Exporting.What what : Exporting.What.values()) {
       assertThat(robot.lookup("#write-" + what.word().replace(' ', '-')).queryAll()).hasSize(1);
     }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Exporting.What.class)
+  void everySetIsWritten(Exporting.What what, FxRobot robot) throws Exception {
+    screen.open(Path.of("models/low-stool.json"));
+    Path folder = state.resolve("all-" + what);
+    screen.desk.answer = Optional.of(folder);
+    robot.clickOn("#write-files");
+    robot.clickOn("#write-another-folder");
+    OnScreen.ask(
+        () -> {
+          robot.lookup("#write-" + what.word().replace(' ', '-')).<Button>query().fire();
+          return null;
+        });
+    OnScreen.await("the files", () -> !robot.lookup("#write-show-in-folder").queryAll().isEmpty());
+    assertThat(text(robot, "#writing")).contains(" in " + folder);
+    assertThat(names(folder)).isNotEmpty().noneMatch(name -> name.endsWith(".part"));
   }
 
   private static List<String> names(Path folder) throws Exception {
