@@ -73,20 +73,31 @@ public record OrderParts(Assembling assembling) {
     return labels.containsAll(both) ? both.stream() : Stream.of(name);
   }
 
-  /** A part that no joint holds to the others of its group, even by way of others of it. */
+  /**
+   * A part that no joint holds to the others of its group, even by way of others of it. Parts that
+   * have no joint at all, as pegs and loose boards, are taken at their word.
+   */
   private static Optional<Integer> apart(Chair chair, List<Integer> group) {
-    Set<Integer> held = new HashSet<>(group.subList(0, 1));
+    List<Joint> within =
+        chair.joints().stream()
+            .filter(j -> group.contains(j.tenoned()) && group.contains(j.mortised()))
+            .toList();
+    List<Integer> jointed =
+        group.stream()
+            .filter(
+                p -> chair.joints().stream().anyMatch(j -> j.tenoned() == p || j.mortised() == p))
+            .toList();
+    Set<Integer> held = new HashSet<>(jointed.stream().limit(1).toList());
     boolean more = true;
     while (more) {
       more = false;
-      for (Joint j : chair.joints()) {
-        boolean within = group.contains(j.tenoned()) && group.contains(j.mortised());
-        if (within && (held.contains(j.tenoned()) || held.contains(j.mortised()))) {
+      for (Joint j : within) {
+        if (held.contains(j.tenoned()) || held.contains(j.mortised())) {
           more |= held.addAll(List.of(j.tenoned(), j.mortised()));
         }
       }
     }
-    return group.stream().filter(p -> !held.contains(p)).findFirst();
+    return jointed.stream().filter(p -> !held.contains(p)).findFirst();
   }
 
   public Exit exit() {

@@ -95,6 +95,8 @@ class MainTest {
     Said apart = Said.by("assemble", STOOL, "--glued", "front-rail, back-rail");
     assertThat(apart.code()).isEqualTo(2);
     assertThat(apart.err()).contains("is jointed to no other part that is named with it");
+    Said nothing = Said.by("assemble", STOOL, "--glued", ",");
+    assertThat(nothing.code()).as("no part at all is no fault").isZero();
     Said pair = Said.by("assemble", STOOL, "--glued", "front-leg, front-rail");
     assertThat(pair.code()).isZero();
     assertThat(pair.out())
