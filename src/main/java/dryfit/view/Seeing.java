@@ -27,7 +27,7 @@ final class Seeing {
   private final Slicing slicing;
   private final Pulling pulling;
   private final Label tall = new Label();
-  private final FlowPane sitting;
+  private final VBox sitting;
   private Length.Unit unit = Length.Unit.MM;
 
   /** Between what stands in one row below the chair, in pixels. */
@@ -51,7 +51,9 @@ final class Seeing {
     man.setOnAction(e -> sits(man, woman));
     tall.getStyleClass().add("quiet");
     tall.setId("sitter-size");
-    sitting = new FlowPane(12, 2, woman, man, tall);
+    tall.setWrapText(true);
+    tall.setMinHeight(Label.USE_PREF_SIZE);
+    sitting = new VBox(2, new HBox(12, woman, man), tall);
     sitting.setVisible(false);
     if (!ChairView.hasDepth()) {
       onPaper();

@@ -199,6 +199,17 @@ class MakerWindowTest extends WindowTest {
         });
     screen.landed();
     screen.photograph("28-sitter");
+    for (String below : new String[] {"#sitter-size", "#measure"}) {
+      javafx.scene.Node node = robot.lookup(below).query();
+      double right = OnScreen.ask(() -> node.localToScene(node.getBoundsInLocal()).getMaxX());
+      double most =
+          OnScreen.ask(
+              () -> {
+                ChairView chair = screen.window.chair();
+                return chair.localToScene(chair.getBoundsInLocal()).getMaxX();
+              });
+      assertThat(right).as(below + " is not cut off").isLessThanOrEqualTo(most);
+    }
     assertThat(OnScreen.difference(plain, OnScreen.picture(screen.window.chair())))
         .isGreaterThan(0.03);
     robot.clickOn("#a-man");
