@@ -56,7 +56,7 @@ public final class ChairBuilder {
     this.design = design;
     this.shelf = shelf;
     this.joinery = new Joinery(shelf, design.joints());
-    this.stocks = new StockMaker(design, shelf.kernel());
+    this.stocks = new StockMaker(design, shelf);
   }
 
   /**

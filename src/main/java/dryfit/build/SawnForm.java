@@ -47,27 +47,44 @@ final class SawnForm {
    *
    * @param outwardSign 1 if outward is along the frame's z, -1 if against
    */
-  static Csg between(Sawn plan, double outwardSign, double longAtStart, double longAtEnd) {
+  static Csg between(
+      Sawn plan, double outwardSign, double longAtStart, double longAtEnd, Shelf shelf) {
     String origin = plan.common().pointer();
     List<Vec2> top = plan.plan().map(o -> longer(o, longAtStart, longAtEnd, plan)).orElse(null);
     List<Vec2> side = plan.side().map(o -> longer(o, longAtStart, longAtEnd, plan)).orElse(null);
     double half = plan.thickness().orElse(0.0) / 2;
-    List<Csg> of = new ArrayList<>();
+    List<Cut> cuts = new ArrayList<>();
     if (top != null) {
       double[] up = side == null ? new double[] {-half, half} : spread(side);
       // Seen from above: length to the right, outward up the page.
       Frame page = Frame.of(Vec3.ZERO, Vec3.RIGHT, new Vec3(0, 0, outwardSign));
-      of.add(extruded(top, sorted(up, -outwardSign), page, origin));
+      cuts.add(cut(top, sorted(up, -outwardSign), page, origin));
     }
     if (side != null) {
       double[] across = top == null ? new double[] {-half, half} : spread(top);
-      of.add(extruded(side, sorted(across, outwardSign), Frame.CHAIR, origin));
+      cuts.add(cut(side, sorted(across, outwardSign), Frame.CHAIR, origin));
     }
-    return of.size() == 1 ? of.get(0) : new Csg.Common(of);
+    return crossed(cuts, shelf);
   }
 
-  private static Csg extruded(List<Vec2> loop, double[] range, Frame page, String origin) {
-    return Extrusion.of(loop, range[0], range[1], page, origin);
+  /** All that matters of a way of the saw round an outline. */
+  private record Cut(List<Vec2> loop, double low, double high, Frame page, String origin) {}
+
+  private static Cut cut(List<Vec2> loop, double[] range, Frame page, String origin) {
+    return new Cut(List.copyOf(loop), range[0], range[1], page, origin);
+  }
+
+  /** What all cuts leave, the very same as long as they are the same. */
+  private static Csg crossed(List<Cut> cuts, Shelf shelf) {
+    return shelf.form(
+        List.copyOf(cuts),
+        () -> {
+          List<Csg> of =
+              cuts.stream()
+                  .<Csg>map(c -> Extrusion.of(c.loop, c.low, c.high, c.page, c.origin))
+                  .toList();
+          return of.size() == 1 ? of.get(0) : new Csg.Common(of);
+        });
   }
 
   /** A range seen along an axis that runs the same way (1) or the other (-1). */
@@ -117,7 +134,7 @@ final class SawnForm {
   }
 
   /** A part that stands at a place: outlines drawn parallel to the chair from there. */
-  static StandingShape standing(Sawn plan) {
+  static StandingShape standing(Sawn plan, Shelf shelf) {
     Vec3 at = StockMaker.vec(((Placement.StandsAt) plan.placement()).at());
     String origin = plan.common().pointer();
     double half = plan.thickness().orElse(0.0) / 2;
@@ -141,7 +158,7 @@ final class SawnForm {
       box = box == null ? own : box.with(own);
     }
     Frame frame = frameFor(at, box.size());
-    List<Csg> of = new ArrayList<>();
+    List<Cut> cuts = new ArrayList<>();
     for (Drawn d : drawn) {
       List<Vec2> loop = checked(OutlineCurves.loop(d.outline), plan);
       Vec3 n = d.u.cross(d.v);
@@ -152,13 +169,13 @@ final class SawnForm {
                 -extent(box, n.negated()) - Shapes.SPARE, extent(box, n) + Shapes.SPARE
               };
       Frame page = Frame.of(Vec3.ZERO, frame.localDirection(d.u), frame.localDirection(d.v));
-      of.add(extruded(loop, range, page, origin));
+      cuts.add(cut(loop, range, page, origin));
     }
     Vec3 low = frame.localDirection(box.low());
     Vec3 high = frame.localDirection(box.high());
     return new StandingShape(
         frame,
-        of.size() == 1 ? of.get(0) : new Csg.Common(of),
+        crossed(cuts, shelf),
         Math.min(low.x(), high.x()),
         Math.max(low.x(), high.x()),
         at.plus(box.middle()));

@@ -49,7 +49,7 @@ final class Shapes {
     } else if (shape instanceof Csg.Union union) {
       return new Csg.Union(union.of().stream().map(Shapes::mirroredZ).toList());
     } else if (shape instanceof Csg.Common common) {
-      return new Csg.Common(common.of().stream().map(Shapes::mirroredZ).toList());
+      return common.mirrored(Shapes::mirroredZ);
     } else if (shape instanceof Csg.Cut cut) {
       return new Csg.Cut(
           mirroredZ(cut.from()), cut.tools().stream().map(Shapes::mirroredZ).toList());

@@ -25,10 +25,11 @@ public final class Shelf {
   private static final int STAYS = 24;
 
   private final Kernel kernel;
-  private final Row<List<Convex>> cells = new Row<>();
-  private final Row<Solid> solids = new Row<>();
-  private final Row<Solid> mirrored = new Row<>();
-  private final Row<List<List<Vec2>>> loops = new Row<>();
+  private final Row<Content, List<Convex>> cells = new Row<>();
+  private final Row<Content, Solid> solids = new Row<>();
+  private final Row<Content, Solid> mirrored = new Row<>();
+  private final Row<Content, List<List<Vec2>>> loops = new Row<>();
+  private final Row<Object, Csg> forms = new Row<>();
   private int builds;
 
   public Shelf(Kernel kernel) {
@@ -60,6 +61,15 @@ public final class Shelf {
     return loops.kept(of, builds, make);
   }
 
+  /**
+   * A shape of which the drawing is the key, canonical; the very same as long as it stays here.
+   *
+   * @param drawing equal for equal shapes
+   */
+  Csg form(Object drawing, Supplier<Csg> make) {
+    return forms.kept(drawing, builds, () -> canonical(make.get()));
+  }
+
   /** A shape as the kernel and the cells are to see it. */
   Csg canonical(Csg shape) {
     return Canonical.shape(shape, kernel.step());
@@ -71,19 +81,20 @@ public final class Shelf {
     solids.drop(builds - STAYS);
     mirrored.drop(builds - STAYS);
     loops.drop(builds - STAYS);
+    forms.drop(builds - STAYS);
     builds++;
   }
 
   /** Things of one sort. */
-  private static final class Row<V> {
-    private final Map<Content, Thing<V>> things = new ConcurrentHashMap<>();
+  private static final class Row<K, V> {
+    private final Map<K, Thing<V>> things = new ConcurrentHashMap<>();
 
-    boolean has(Content key) {
+    boolean has(K key) {
       return things.containsKey(key);
     }
 
     /** Two threads that miss the same thing both make it; the things are equal. */
-    V kept(Content key, int build, Supplier<V> make) {
+    V kept(K key, int build, Supplier<V> make) {
       Thing<V> known = things.get(key);
       V value = known == null ? make.get() : known.value();
       if (known == null || known.used() != build) {

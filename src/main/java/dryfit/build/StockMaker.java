@@ -13,10 +13,10 @@ import dryfit.document.PartPlan.Spot;
 import dryfit.geometry.Frame;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Tolerances;
+import dryfit.solid.AllCores;
 import dryfit.solid.Cells;
 import dryfit.solid.Convex;
 import dryfit.solid.Csg;
-import dryfit.solid.Kernel;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,17 +33,17 @@ final class StockMaker {
   static final double LONG = 150;
 
   private final Design design;
-  private final Kernel kernel;
+  private final Shelf shelf;
   private final double middleY;
   private final Map<String, Stock> done = new LinkedHashMap<>();
   private final Set<String> refused = new HashSet<>();
 
   /**
-   * @param kernel for surfaces on which edges are looked for
+   * @param shelf what was sawn before; its kernel makes surfaces on which edges are looked for
    */
-  StockMaker(Design design, Kernel kernel) {
+  StockMaker(Design design, Shelf shelf) {
     this.design = design;
-    this.kernel = kernel;
+    this.shelf = shelf;
     this.middleY = middleY(design);
   }
 
@@ -107,21 +107,25 @@ final class StockMaker {
   /** Places all parts; the document has already refused parts placed in a circle. */
   List<Refusal> placeAll() {
     List<Refusal> refusals = new java.util.ArrayList<>();
-    List<PartPlan> waiting = new java.util.ArrayList<>(design.parts());
+    List<PartPlan> waiting = design.parts();
     while (!waiting.isEmpty()) {
-      List<PartPlan> next = new java.util.ArrayList<>();
-      for (PartPlan plan : waiting) {
-        if (!ready(plan)) {
-          next.add(plan);
-        } else if (needs(plan).stream().anyMatch(refused::contains)) {
+      List<PartPlan> next = waiting.stream().filter(plan -> !ready(plan)).toList();
+      List<PartPlan> now = waiting.stream().filter(this::ready).toList();
+      for (PartPlan plan : now) {
+        if (needs(plan).stream().anyMatch(refused::contains)) {
           refused.add(plan.name());
+        }
+      }
+      // None of these looks at another of them.
+      List<PartPlan> sound = now.stream().filter(plan -> isPlaced(plan.name())).toList();
+      for (Placed each : AllCores.map(sound, this::placed)) {
+        if (isLate(each.plan())) {
+          done.put(key(each.plan().name(), hand(each.plan())), null);
+        } else if (each.refusal() == null) {
+          each.stocks().forEach(s -> done.put(key(s.name(), s.hand()), s));
         } else {
-          try {
-            place(plan);
-          } catch (Refusal refusal) {
-            refused.add(plan.name());
-            refusals.add(refusal);
-          }
+          refused.add(each.plan().name());
+          refusals.add(each.refusal());
         }
       }
       if (next.size() == waiting.size()) {
@@ -170,16 +174,25 @@ final class StockMaker {
     return null;
   }
 
-  private void place(PartPlan plan) {
+  /** The hand a part is made for first. */
+  private static Hand hand(PartPlan plan) {
+    return plan.common().pair() ? Hand.RIGHT : Hand.NONE;
+  }
+
+  /** A part where it stands, right and left; or why it cannot; or neither, if it comes later. */
+  private record Placed(PartPlan plan, List<Stock> stocks, Refusal refusal) {}
+
+  private Placed placed(PartPlan plan) {
     if (isLate(plan)) {
-      done.put(key(plan.name(), plan.common().pair() ? Hand.RIGHT : Hand.NONE), null);
-      return;
+      return new Placed(plan, List.of(), null);
     }
-    Hand hand = plan.common().pair() ? Hand.RIGHT : Hand.NONE;
-    Stock stock = EdgeWork.treated(make(plan, hand), kernel);
-    done.put(key(plan.name(), hand), stock);
-    if (hand == Hand.RIGHT) {
-      done.put(key(plan.name(), Hand.LEFT), stock.mirrored());
+    Hand hand = hand(plan);
+    try {
+      Stock stock = EdgeWork.treated(make(plan, hand), shelf.kernel());
+      return new Placed(
+          plan, hand == Hand.RIGHT ? List.of(stock, stock.mirrored()) : List.of(stock), null);
+    } catch (Refusal refusal) {
+      return new Placed(plan, List.of(), refusal);
     }
   }
 
@@ -212,9 +225,10 @@ final class StockMaker {
         double outwardSign = Math.signum(frame.z().dot(line.outside()));
         double end = SawnForm.reach(sawn);
         Line own = line.endingAt(end);
-        return finish(plan, hand, frame, own, (l, r) -> SawnForm.between(sawn, outwardSign, l, r));
+        return finish(
+            plan, hand, frame, own, (l, r) -> SawnForm.between(sawn, outwardSign, l, r, shelf));
       }
-      return standing(plan, hand, SawnForm.standing(sawn).turned(sawn.turn()));
+      return standing(plan, hand, SawnForm.standing(sawn, shelf).turned(sawn.turn()));
     } else if (plan instanceof PartPlan.Panel panel) {
       return standing(plan, hand, PanelForm.drawn(panel));
     } else if (plan instanceof PartPlan.Bent bent) {

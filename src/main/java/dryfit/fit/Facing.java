@@ -55,9 +55,7 @@ final class Facing {
     if (own == null || own.entering() || !ownFace(own, direction)) {
       return OptionalDouble.empty();
     }
-    Rays.Hit wood =
-        (way == null ? mortised.rays().first(from, direction) : way.other().first(from))
-            .orElse(null);
+    Rays.Hit wood = wood(way, from, direction);
     if (wood == null) {
       return OptionalDouble.empty();
     }
@@ -66,6 +64,17 @@ final class Facing {
     }
     double gap = wood.distance() - own.distance();
     return gap <= FAR && ownWall(wood) ? OptionalDouble.of(gap) : OptionalDouble.empty();
+  }
+
+  /** Whether a place inside the tenon is inside the other part's wood too. */
+  boolean isInWood(Vec3 place, Vec3 direction) {
+    Rays.Hit wood = wood(way(direction), place, direction);
+    return wood != null && !wood.entering();
+  }
+
+  private Rays.Hit wood(Way way, Vec3 from, Vec3 direction) {
+    return (way == null ? mortised.rays().first(from, direction) : way.other().first(from))
+        .orElse(null);
   }
 
   /** Looks this way, made once; null for what is round, which looks each way a few times only. */

@@ -90,9 +90,20 @@ final class GapField {
             public OptionalDouble gap(double u, double v) {
               Vec3 at = at(u, v);
               double depth = at.minus(joint.at()).dot(joint.entry());
-              return !cheek && belowTheHaunch(depth)
-                  ? OptionalDouble.empty()
-                  : facing.gap(at.minus(way.times(half / 2)), way);
+              if (!cheek && belowTheHaunch(depth)) {
+                return OptionalDouble.empty();
+              }
+              OptionalDouble gap = facing.gap(inside(u, v), way);
+              return gap.orElse(0) < 0 && inWoodOfAnotherSide(u, v) ? OptionalDouble.empty() : gap;
+            }
+
+            private Vec3 inside(double u, double v) {
+              return at(u, v).minus(way.times(half / 2));
+            }
+
+            /** Near its rim a side may lie in the wood that the side round the corner stands in. */
+            private boolean inWoodOfAnotherSide(double u, double v) {
+              return facing.isInWood(inside(u, v), way) && !facing.isInWood(inside(0, 0), way);
             }
           };
       found(side, words.side(way), true, cheek, !cheek).ifPresent(out::add);

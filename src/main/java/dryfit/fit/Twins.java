@@ -14,7 +14,8 @@ import java.util.Map;
  * Which parts and joints are the mirror image of another in the chair's middle plane, so that what
  * was measured there holds here too. The solid of such a part was made by mirroring, it stands in a
  * mirrored place, and so does the joint: all of it is looked at, so that one side that differs is
- * measured by itself.
+ * measured by itself. A part across the middle may be its own mirror image, so that its joints on
+ * both sides are each other's.
  */
 final class Twins {
   private final List<Joint> all;
@@ -32,6 +33,22 @@ final class Twins {
   }
 
   static Twins of(Assembly assembly) {
+    int[] parts = mirrored(assembly);
+    List<Joint> all = assembly.chair().joints();
+    SelfMirrored self = new SelfMirrored(assembly);
+    int[] joints = new int[all.size()];
+    for (int i = 0; i < joints.length; i++) {
+      joints[i] = -1;
+      for (int k = 0; k < joints.length && joints[i] < 0; k++) {
+        if (mirrors(all.get(i), all.get(k), parts, self)) {
+          joints[i] = k;
+        }
+      }
+    }
+    return new Twins(all, parts, joints);
+  }
+
+  private static int[] mirrored(Assembly assembly) {
     int[] parts = new int[assembly.parts().size()];
     Map<String, Integer> right = new HashMap<>();
     for (int i = 0; i < parts.length; i++) {
@@ -45,17 +62,7 @@ final class Twins {
       int other = part.hand() == Hand.LEFT ? right.getOrDefault(part.pointer(), -1) : -1;
       parts[i] = other >= 0 && mirrors(part, assembly.part(other).part()) ? other : -1;
     }
-    List<Joint> all = assembly.chair().joints();
-    int[] joints = new int[all.size()];
-    for (int i = 0; i < joints.length; i++) {
-      joints[i] = -1;
-      for (int k = 0; k < joints.length && joints[i] < 0; k++) {
-        if (mirrors(all.get(i), all.get(k), parts)) {
-          joints[i] = k;
-        }
-      }
-    }
-    return new Twins(all, parts, joints);
+    return parts;
   }
 
   /** The number of the joint that a joint mirrors, or -1. */
@@ -84,12 +91,10 @@ final class Twins {
         && same(left.grain(), new Vec3(right.grain().x(), right.grain().y(), -right.grain().z()));
   }
 
-  private static boolean mirrors(Joint left, Joint right, int[] parts) {
-    return left.hand() != right.hand()
-        && parts[left.tenoned()] == right.tenoned()
-        && parts[left.mortised()] == right.mortised()
+  private static boolean mirrors(Joint left, Joint right, int[] parts, SelfMirrored self) {
+    return left.hand() == Hand.LEFT
+        && right.hand() == Hand.RIGHT
         && left.plan().pointer().equals(right.plan().pointer())
-        && left.atStart() == right.atStart()
         && left.tenons().size() == right.tenons().size()
         // In the middle plane itself both sides have other names.
         && Math.abs(left.at().x()) > Tolerances.contact()
@@ -99,7 +104,13 @@ final class Twins {
         && same(left.entry(), right.entry().mirrored())
         && same(left.mouth().normal(), right.mouth().normal().mirrored())
         && parallel(left.thick(), right.thick().mirrored())
-        && Math.abs(left.length() - right.length()) <= Tolerances.sameShape();
+        && Math.abs(left.length() - right.length()) <= Tolerances.sameShape()
+        && (parts[left.tenoned()] == right.tenoned()
+            ? left.atStart() == right.atStart()
+            // What was one end of it is the other in the mirror.
+            : left.tenoned() == right.tenoned() && self.holds(left.tenoned()))
+        && (parts[left.mortised()] == right.mortised()
+            || left.mortised() == right.mortised() && self.holds(left.mortised()));
   }
 
   private static boolean parallel(Vec3 a, Vec3 b) {

@@ -34,7 +34,7 @@ public final class Canonical {
     } else if (shape instanceof Csg.Union union) {
       return new Csg.Union(all(union.of(), step));
     } else if (shape instanceof Csg.Common common) {
-      return new Csg.Common(all(common.of(), step));
+      return common.isCanonical(step) ? common : new Csg.Common(all(common.of(), step), step);
     }
     Csg.Cut cut = (Csg.Cut) shape;
     return new Csg.Cut(shape(cut.from(), step), all(cut.tools(), step));

@@ -19,7 +19,7 @@ public final class Cells {
     } else if (what instanceof Csg.Union union) {
       return union(union.of());
     } else if (what instanceof Csg.Common common) {
-      return common(common.of());
+      return common.cells();
     }
     Csg.Cut cut = (Csg.Cut) what;
     List<Convex> rest = of(cut.from());
@@ -73,13 +73,14 @@ public final class Cells {
     return List.copyOf(sum);
   }
 
-  private static List<Convex> common(List<Csg> all) {
+  /** What is in all of several sets of cells. */
+  static List<Convex> common(List<List<Convex>> all) {
     if (all.isEmpty()) {
       return List.of();
     }
-    List<Convex> shared = of(all.get(0));
-    for (Csg each : all.subList(1, all.size())) {
-      shared = common(shared, of(each));
+    List<Convex> shared = all.get(0);
+    for (List<Convex> each : all.subList(1, all.size())) {
+      shared = common(shared, each);
     }
     return List.copyOf(shared);
   }

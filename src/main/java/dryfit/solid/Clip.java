@@ -15,10 +15,16 @@ final class Clip {
   private double[] xyz;
   private int count;
 
-  /** New number of each old point, once it is used. */
+  /** New number of each old point plus one, once it is used; else 0. */
   private final int[] renamed;
 
-  /** For each cut edge: its inner end, its outer end, the number of the point on it. */
+  /** For each old point the last of its cut edges plus one; 0 for none. */
+  private final int[] lastCut;
+
+  /**
+   * For each cut edge: its outer end, the number of the point on it, and plus one the cut edge
+   * before it that has the same inner end.
+   */
   private int[] cuts = new int[3 * 16];
 
   private int cutCount;
@@ -27,8 +33,8 @@ final class Clip {
     this.cell = cell;
     this.height = height;
     this.xyz = new double[cell.xyz.length + 3 * 16];
-    this.renamed = new int[cell.pointCount()];
-    Arrays.fill(renamed, NONE);
+    this.renamed = new int[height.length];
+    this.lastCut = new int[height.length];
   }
 
   /** The part of both cells; null if it is thinner than a sliver. */
@@ -114,14 +120,21 @@ final class Clip {
     int[][] kept = new int[cell.faces.length + 1][];
     double[] planes = new double[cell.planes.length + 4];
     int keptCount = 0;
+    // Those with an edge in the plane, perhaps: the others have none that the new face could share.
+    int[][] rim = new int[cell.faces.length][];
+    int rimCount = 0;
     for (int f = 0; f < cell.faces.length; f++) {
-      int[] loop = cutLoop(cell.faces[f]);
+      int[] old = cell.faces[f];
+      int[] loop = cutLoop(old);
       if (loop != null) {
         System.arraycopy(cell.planes, 4 * f, planes, 4 * keptCount, 4);
         kept[keptCount++] = loop;
+        if (reachesPlane(old)) {
+          rim[rimCount++] = loop;
+        }
       }
     }
-    int[] cap = cap(kept, keptCount);
+    int[] cap = cap(rim, rimCount);
     if (cap == null) {
       return usable(Hull.around(Arrays.copyOf(xyz, 3 * count)).orElse(null));
     }
@@ -137,7 +150,7 @@ final class Clip {
   }
 
   private static Convex usable(Convex cell) {
-    if (cell == null || !(cell.volume() > 0)) {
+    if (cell == null) {
       return null;
     }
     for (int f = 0; f < cell.faces.length; f++) {
@@ -188,17 +201,26 @@ final class Clip {
     return out;
   }
 
-  private int keep(int p) {
-    if (renamed[p] == NONE) {
-      renamed[p] = add(cell.xyz[3 * p], cell.xyz[3 * p + 1], cell.xyz[3 * p + 2]);
+  private boolean reachesPlane(int[] loop) {
+    for (int p : loop) {
+      if (height[p] >= 0) {
+        return true;
+      }
     }
-    return renamed[p];
+    return false;
+  }
+
+  private int keep(int p) {
+    if (renamed[p] == 0) {
+      renamed[p] = 1 + add(cell.xyz[3 * p], cell.xyz[3 * p + 1], cell.xyz[3 * p + 2]);
+    }
+    return renamed[p] - 1;
   }
 
   private int onEdge(int in, int out) {
-    for (int k = 0; k < 3 * cutCount; k += 3) {
-      if (cuts[k] == in && cuts[k + 1] == out) {
-        return cuts[k + 2];
+    for (int c = lastCut[in]; c > 0; c = cuts[3 * c - 1]) {
+      if (cuts[3 * c - 3] == out) {
+        return cuts[3 * c - 2];
       }
     }
     double t = height[in] / (height[in] - height[out]);
@@ -213,10 +235,10 @@ final class Clip {
     if (3 * cutCount == cuts.length) {
       cuts = Arrays.copyOf(cuts, 2 * cuts.length);
     }
-    cuts[3 * cutCount] = in;
-    cuts[3 * cutCount + 1] = out;
-    cuts[3 * cutCount + 2] = made;
-    cutCount++;
+    cuts[3 * cutCount] = out;
+    cuts[3 * cutCount + 1] = made;
+    cuts[3 * cutCount + 2] = lastCut[in];
+    lastCut[in] = ++cutCount;
     return made;
   }
 
@@ -235,30 +257,30 @@ final class Clip {
    * Null if they do not make one ring, which only happens when corners within rounding of the plane
    * fall on both sides of it.
    */
-  private int[] cap(int[][] kept, int keptCount) {
+  private int[] cap(int[][] rim, int rimCount) {
     boolean[] onPlane = new boolean[count];
     for (int p = 0; p < renamed.length; p++) {
-      if (renamed[p] != NONE && height[p] == 0) {
-        onPlane[renamed[p]] = true;
+      if (renamed[p] != 0 && height[p] == 0) {
+        onPlane[renamed[p] - 1] = true;
       }
     }
-    for (int k = 2; k < 3 * cutCount; k += 3) {
+    for (int k = 1; k < 3 * cutCount; k += 3) {
       onPlane[cuts[k]] = true;
     }
+    // The number of the next point plus one.
     int[] next = new int[count];
-    Arrays.fill(next, NONE);
     int edges = 0;
     int start = NONE;
-    for (int f = 0; f < keptCount; f++) {
-      int[] loop = kept[f];
+    for (int f = 0; f < rimCount; f++) {
+      int[] loop = rim[f];
       for (int i = 0; i < loop.length; i++) {
         int p = loop[i];
         int q = loop[i + 1 < loop.length ? i + 1 : 0];
         if (onPlane[p] && onPlane[q]) {
-          if (next[q] != NONE) {
+          if (next[q] != 0) {
             return null;
           }
-          next[q] = p;
+          next[q] = p + 1;
           start = start == NONE ? q : start;
           edges++;
         }
@@ -271,7 +293,7 @@ final class Clip {
     int at = start;
     for (int i = 0; i < edges; i++) {
       ring[i] = at;
-      at = next[at];
+      at = next[at] - 1;
       if (at == NONE || (at == start) != (i == edges - 1)) {
         return null;
       }

@@ -15,7 +15,8 @@ import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * A closed convex solid: points and flat faces, anticlockwise from outside. Immutable, millimetres.
- * Planes, volume, centroid and box are computed once, when it is made.
+ * Planes and box are computed when it is made, volume and centroid when they are first asked for:
+ * most cells are only a step on the way to another.
  */
 public final class Convex {
   /** Three numbers a point. */
@@ -29,8 +30,8 @@ public final class Convex {
   /** Lowest x, y, z and highest x, y, z. */
   final double[] box;
 
-  private final double volume;
-  private final Vec3 middle;
+  /** Null until it was asked for; two threads that both work it out come to the same. */
+  private Mass mass;
 
   /** Holds the edges once they were asked for; placed copies share them, for they are numbers. */
   private final AtomicReference<int[]> edges;
@@ -41,27 +42,30 @@ public final class Convex {
     this.faces = faces;
     this.planes = planes;
     this.box = Moments.boxAround(xyz);
-    double[] moments = Moments.of(xyz, faces, box);
-    this.volume = moments[0];
-    this.middle = new Vec3(moments[1], moments[2], moments[3]);
     this.edges = new AtomicReference<>();
   }
 
-  /** A moved copy, or a mirrored one. */
+  /** A moved copy, or a mirrored one, of what weighs as much. */
   private Convex(
-      Convex of,
-      double[] xyz,
-      int[][] faces,
-      double[] planes,
-      Vec3 middle,
-      AtomicReference<int[]> edges) {
+      double[] xyz, int[][] faces, double[] planes, Mass mass, AtomicReference<int[]> edges) {
     this.xyz = xyz;
     this.faces = faces;
     this.planes = planes;
     this.edges = edges;
     this.box = Moments.boxAround(xyz);
-    this.volume = of.volume;
-    this.middle = middle;
+    this.mass = mass;
+  }
+
+  private record Mass(double volume, Vec3 middle) {}
+
+  private Mass mass() {
+    Mass known = mass;
+    if (known == null) {
+      double[] moments = Moments.of(xyz, faces, box);
+      known = new Mass(moments[0], new Vec3(moments[1], moments[2], moments[3]));
+      mass = known;
+    }
+    return known;
   }
 
   /**
@@ -80,7 +84,7 @@ public final class Convex {
         throw new IllegalArgumentException("face " + f + " has a point outside it: not convex");
       }
     }
-    if (!(cell.volume > 0)) {
+    if (!(cell.volume() > 0)) {
       throw new IllegalArgumentException("a cell without volume");
     }
     return cell;
@@ -175,12 +179,12 @@ public final class Convex {
 
   /** Cubic millimetres. */
   public double volume() {
-    return volume;
+    return mass().volume();
   }
 
   /** The centroid. */
   public Vec3 middle() {
-    return middle;
+    return mass().middle();
   }
 
   public Box bounds() {
@@ -279,7 +283,8 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.place(plane(f)));
     }
-    return new Convex(this, moved, faces, turned, frame.place(middle), edges);
+    Mass own = new Mass(volume(), frame.place(middle()));
+    return new Convex(moved, faces, turned, own, edges);
   }
 
   /** This taken from chair space to the coordinates of {@code frame}. */
@@ -295,7 +300,8 @@ public final class Convex {
     for (int f = 0; f < faces.length; f++) {
       FacePlanes.store(turned, f, frame.local(plane(f)));
     }
-    return new Convex(this, moved, faces, turned, frame.local(middle), edges);
+    Mass own = new Mass(volume(), frame.local(middle()));
+    return new Convex(moved, faces, turned, own, edges);
   }
 
   /** This mirrored in its own z = 0. */
@@ -316,8 +322,9 @@ public final class Convex {
         reversed[f][i] = faces[f][n - 1 - i];
       }
     }
-    Vec3 turnedMiddle = new Vec3(middle.x(), middle.y(), -middle.z());
-    return new Convex(this, mirrored, reversed, turned, turnedMiddle, new AtomicReference<>());
+    Vec3 at = middle();
+    Mass own = new Mass(volume(), new Vec3(at.x(), at.y(), -at.z()));
+    return new Convex(mirrored, reversed, turned, own, new AtomicReference<>());
   }
 
   /** This as a shape of its own, every face with the given origin (a JSON pointer). */

@@ -2,6 +2,7 @@ package dryfit.solid;
 
 import dryfit.geometry.Mesh;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * A solid as it is made: shapes, joined and cut. A kernel turns it into one closed mesh in one go.
@@ -28,10 +29,61 @@ public sealed interface Csg {
     }
   }
 
-  /** What is in all of them. */
-  record Common(List<Csg> of) implements Csg {
-    public Common {
-      of = List.copyOf(of);
+  /**
+   * What is in all of them. Outlines crossed come to many cells, and the same ones are wanted at
+   * every step of making a part: so they are kept, here and in the mirror image.
+   */
+  final class Common implements Csg {
+    private final List<Csg> of;
+    private final double step;
+    private volatile List<Convex> cells;
+    private volatile Common twin;
+
+    public Common(List<Csg> of) {
+      this(of, 0);
+    }
+
+    /**
+     * @param step that of {@link Canonical} if it was written that way, else 0
+     */
+    Common(List<Csg> of, double step) {
+      this.of = List.copyOf(of);
+      this.step = step;
+    }
+
+    public List<Csg> of() {
+      return of;
+    }
+
+    /** Whether it was rounded to this step, or is the mirror image of one that was. */
+    boolean isCanonical(double to) {
+      return step == to;
+    }
+
+    /** Interior-disjoint convex cells that fill it. */
+    List<Convex> cells() {
+      if (cells == null) {
+        Common other = twin;
+        cells =
+            other != null && other.cells != null
+                ? other.cells.stream().map(Convex::mirroredZ).toList()
+                : Cells.common(of.stream().map(Cells::of).toList());
+      }
+      return cells;
+    }
+
+    /**
+     * The mirror image in z = 0, always the same one, whose own mirror image is this.
+     *
+     * @param mirror of each of the shapes
+     */
+    public Common mirrored(UnaryOperator<Csg> mirror) {
+      if (twin == null) {
+        Common made = new Common(of.stream().map(mirror).toList(), step);
+        made.twin = this;
+        twin = made;
+      }
+      return twin;
     }
   }
 
