@@ -72,12 +72,14 @@ public final class CompareChairs {
    * The designs of one document that can be built, fitted and compared; without sides if none can.
    *
    * @param variants of the document, or {@link Design#AS_DRAWN}; what cannot be built is left out
+   * @param told the unit in which findings speak
    */
-  public static Comparison of(Document document, List<String> variants, Shelf shelf) {
+  public static Comparison of(
+      Document document, List<String> variants, Design.LengthUnit told, Shelf shelf) {
     List<Side> sides = new ArrayList<>();
     for (String variant : variants) {
       if (OpenChair.built(new Reading.Accepted<>(document), variant, shelf) instanceof Ready r) {
-        sides.add(new Side(variant, DryFit.of(r.chair())));
+        sides.add(new Side(variant, DryFit.of(r.chair().toldIn(told))));
       }
     }
     return sides.isEmpty() ? new Comparison(List.of(), List.of(), List.of()) : Comparison.of(sides);

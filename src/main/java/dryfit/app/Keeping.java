@@ -33,6 +33,7 @@ public final class Keeping implements AutoCloseable {
   private Optional<Due> due = Optional.empty();
 
   private Optional<Path> lying = Optional.empty();
+  private KeptFile.Owner owner = KeptFile.Owner.self();
   private boolean troubled;
   private boolean closed;
 
@@ -73,6 +74,23 @@ public final class Keeping implements AutoCloseable {
     }
   }
 
+  /**
+   * Ends it and lets go of what is not saved, so that it is offered again, here too. To be called
+   * on the draft's thread.
+   */
+  public void leave() {
+    synchronized (lock) {
+      boolean any = due.isPresent() || lying.isPresent();
+      if (any && !closed) {
+        owner = KeptFile.Owner.NOBODY;
+        due = Optional.of(new Due(draft.now(), draft.file(), draft.knownOnDisk(), draft.unsaved()));
+        now();
+      }
+      closed = true;
+    }
+    stop.run();
+  }
+
   /** Ends it; to be called when the draft was saved or is let go, for nothing stays kept. */
   @Override
   public void close() {
@@ -102,7 +120,7 @@ public final class Keeping implements AutoCloseable {
     Path place = kept.place(next.file(), own);
     KeptFile file =
         new KeptFile(
-            KeptFile.Owner.self(),
+            owner,
             next.file().map(p -> Kept.real(p).toString()).orElse(""),
             next.disk(),
             next.version().variant(),

@@ -82,9 +82,9 @@ public final class Kept implements AutoCloseable {
     return lying(key(file));
   }
 
-  /** What was left behind of drafts that had no file yet. */
-  public List<Found> foundUnnamed() {
-    return lying(UNNAMED);
+  /** All that was left behind, of chairs with a file and without, the latest first. */
+  public List<Found> found() {
+    return lying("");
   }
 
   /** Throws away what was found, when the maker does not want it or has been told of it. */
@@ -112,7 +112,7 @@ public final class Kept implements AutoCloseable {
     List<Path> files;
     try (Stream<Path> all = Files.list(folder)) {
       files =
-          all.filter(p -> p.getFileName().toString().startsWith(key + "-"))
+          all.filter(p -> key.isEmpty() || p.getFileName().toString().startsWith(key + "-"))
               .filter(p -> p.getFileName().toString().endsWith(ENDING))
               .sorted()
               .toList();

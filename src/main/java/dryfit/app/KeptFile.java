@@ -36,7 +36,13 @@ record KeptFile(Owner owner, String file, String disk, String variant, String te
           process.pid(), process.info().startInstant().map(i -> i.toEpochMilli()).orElse(0L));
     }
 
+    /** Of work that nobody holds any more: whoever finds it may have it. */
+    static final Owner NOBODY = new Owner(0, 0);
+
     boolean lives() {
+      if (equals(NOBODY)) {
+        return false;
+      }
       return ProcessHandle.of(process)
           .filter(ProcessHandle::isAlive)
           .map(Owner::of)

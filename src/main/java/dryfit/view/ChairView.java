@@ -3,6 +3,7 @@ package dryfit.view;
 import dryfit.build.Part;
 import dryfit.export.picture.Camera;
 import dryfit.export.picture.View;
+import dryfit.geometry.Box;
 import dryfit.geometry.Mesh;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
@@ -313,8 +314,9 @@ final class ChairView extends Pane {
     }
     Optional<Touch> touch = touch(e.getX(), e.getY());
     if (e.getClickCount() == 2) {
-      touch.ifPresent(t -> flight.to(orbit.get().at(t.at())));
-      touch.ifPresent(t -> plain.set(null));
+      // Beside the chair there is nothing to settle on: all of it comes back into the picture.
+      touch.ifPresentOrElse(t -> flight.to(orbit.get().at(t.at())), this::seeAll);
+      plain.set(null);
     } else {
       onPick.accept(touch);
     }
@@ -376,9 +378,24 @@ final class ChairView extends Pane {
     return camera.eye().plus(ray.times(orbit.get().distance()));
   }
 
+  /** What is looked at stays within what is drawn, so that the chair is never lost. */
   private void set(Orbit next) {
     plain.set(null);
-    orbit.set(next);
+    orbit.set(shown == null ? next : next.within(drawn()));
+  }
+
+  /** A box around all that is drawn, where it is drawn. */
+  private Box drawn() {
+    Box box = shown.bounds();
+    for (int i = 0; i < shown.chair().parts().size(); i++) {
+      Vec3 moved = look.get().moved(i);
+      if (!moved.equals(Vec3.ZERO)) {
+        Box home = shown.chair().parts().get(i).placedMesh().bounds();
+        box = box.with(new Box(home.low().plus(moved), home.high().plus(moved)));
+      }
+    }
+    List<Vec3> scale = ScaleFigure.room(look.get().scale(), shown.bounds()).orElse(List.of());
+    return scale.isEmpty() ? box : box.with(Box.around(scale));
   }
 
   /** What is under a place of the picture, the nearest part that is not hidden. */
@@ -423,6 +440,8 @@ final class ChairView extends Pane {
   }
 
   private void key(KeyEvent e) {
+    // The name beside the pointer would stay where its part no longer is.
+    hover(Optional.empty(), 0, 0);
     double step = Math.toRadians(7.5);
     Orbit now = orbit.get();
     KeyCode code = e.getCode();

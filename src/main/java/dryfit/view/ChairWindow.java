@@ -28,11 +28,13 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -66,6 +68,9 @@ final class ChairWindow {
   private final Measuring measuring = new Measuring(chair);
   private final Question question = new Question();
   private final WriteSheet sheet;
+  private final Header header;
+  private final GoingTogether going;
+  private final Label opening = new Label();
   private final BorderPane middle;
   private final StackPane over;
   private Optional<SideBySide> beside = Optional.empty();
@@ -91,6 +96,7 @@ final class ChairWindow {
     this.card = new JointCard(session, chair, this::open);
     this.seeing = new Seeing(session, chair);
     this.sheet = new WriteSheet(session, desk);
+    this.going = new GoingTogether(session::fault, this::assured);
     stage.setTitle("Dryfit");
     Rectangle2D room = Screen.getPrimary().getVisualBounds();
     Scene scene = new Scene(root, Math.min(1280, room.getWidth()), Math.min(800, room.getHeight()));
@@ -101,7 +107,7 @@ final class ChairWindow {
     stage.setScene(scene);
     stage.setMinWidth(900);
     stage.setMinHeight(600);
-    Header header = new Header(session, unit, this::save, this::anotherVariant);
+    header = new Header(session, unit, this::save, this::anotherVariant);
     header.add("side by side", "beside", this::besideOrAlone);
     header.add("save a picture", "save-picture", this::savePicture);
     header.add("write files", "write-files", () -> sheet.ask(style()));
@@ -137,7 +143,32 @@ final class ChairWindow {
                 chair.requestFocus();
               }
             });
+    // Measured is the chair as it is together.
+    seeing.onApart(measuring::end);
+    measuring.word().selectedProperty().addListener((o, was, now) -> together(now));
+    scene.focusOwnerProperty().addListener((o, was, now) -> keepFocus(was));
     keys(scene);
+  }
+
+  private void together(boolean measured) {
+    if (measured) {
+      seeing.together();
+    }
+  }
+
+  /** Where what had the keys is gone, the chair has them: not the first word of the window. */
+  private void keepFocus(Node was) {
+    if (was != null && was.getScene() == null) {
+      Platform.runLater(chair::requestFocus);
+    }
+  }
+
+  /** Whether the chair on the bench can be put together is known by now. */
+  private void assured(GoingTogether.Answer answer) {
+    if (!answer.stuck().isEmpty()) {
+      header.locked();
+      tickets.locked(Pulling.holding(answer.of().chair(), answer.stuck()), seeing::pullApart);
+    }
   }
 
   private void show(Shown shown) {
@@ -153,17 +184,22 @@ final class ChairWindow {
     seeing.show(shown, unit.get());
     dimensions.show(shown, unit.get());
     measuring.show(style);
+    opening.setVisible(false);
     if (shown.fit().isPresent()) {
       tell(shown, style);
       card.show(shown, style);
       fillBeside();
     }
+    going.show(shown);
+    if (question.isVisible() && session.onDisk().get() instanceof OnDisk.Changed) {
+      // What differs may be something else by now.
+      session.lookAgain();
+    }
   }
 
   /** Findings speak the document's unit; for another the fit is told once more. */
   private void tell(Shown shown, TextStyle style) {
-    Design.LengthUnit wanted =
-        style.unit() == Length.Unit.IN ? Design.LengthUnit.IN : Design.LengthUnit.MM;
+    Design.LengthUnit wanted = told(style);
     if (wanted == shown.design().unit()) {
       tickets.show(shown.report(), style);
     } else {
@@ -173,9 +209,14 @@ final class ChairWindow {
           told -> {
             if (shown.is(session.shown().get()) && unit.get() == style.unit()) {
               tickets.show(told, style);
+              going.show(shown);
             }
           });
     }
+  }
+
+  private static Design.LengthUnit told(TextStyle style) {
+    return style.unit() == Length.Unit.IN ? Design.LengthUnit.IN : Design.LengthUnit.MM;
   }
 
   private TextStyle style() {
@@ -210,7 +251,7 @@ final class ChairWindow {
     if (beside.isPresent() && now != null) {
       SideBySide open = beside.get();
       List<String> names = open.chosen(Variants.names(now.document()), now.design().variant());
-      session.variants(now.document(), names, found -> open.show(found, style));
+      session.variants(now.document(), names, told(style), found -> open.show(found, style));
     }
   }
 
@@ -277,7 +318,10 @@ final class ChairWindow {
       flat.getStyleClass().add("quiet");
       above.getChildren().add(flat);
     }
-    StackPane floor = new StackPane(chair, measuring);
+    opening.getStyleClass().add("quiet");
+    opening.setId("opening");
+    opening.setMouseTransparent(true);
+    StackPane floor = new StackPane(chair, measuring, opening);
     floor.setMinSize(0, 0);
     BorderPane all = new BorderPane(floor, above, null, seeing.sliders(measuring.word()), null);
     // Bars that may be narrower than they would like to be go on in a second line.
@@ -329,6 +373,9 @@ final class ChairWindow {
     beside = Optional.empty();
     over.getChildren().set(0, middle);
     stage.setTitle(title + " · Dryfit");
+    header.expect(title);
+    opening.setText("Putting " + title + " on the bench …");
+    opening.setVisible(true);
     root.setCenter(bench);
     // Else the first word of all would take the keys.
     chair.requestFocus();
@@ -342,19 +389,36 @@ final class ChairWindow {
 
   private void savePicture() {
     Shown shown = session.shown().get();
-    if (shown == null || !ChairView.hasDepth()) {
+    if (shown == null || !session.problems().get().isEmpty()) {
+      say("There is no picture of a chair that cannot be built.");
+      return;
+    }
+    if (!ChairView.hasDepth()) {
       say("A picture of what is seen needs 3D; the command picture draws one without.");
       return;
     }
+    question.write(
+        "How wide is the picture to be, in pixels? It is as high as what you see.",
+        Integer.toString(2 * (int) chair.getWidth()),
+        "save the picture",
+        (wide, answer) -> {
+          Optional<Integer> width = PictureSaver.width(wide);
+          answer.accept(width.isPresent() ? Optional.empty() : Optional.of(PictureSaver.WIDTHS));
+          width.ifPresent(this::savePicture);
+        });
+  }
+
+  private void savePicture(int width) {
+    Shown shown = session.shown().get();
+    int height = Math.max(1, (int) Math.round(width * chair.getHeight() / chair.getWidth()));
     desk.save("Save a picture", pictureName(shown.design()))
         .ifPresent(
             path -> {
-              int width = 2 * (int) chair.getWidth();
-              int height = 2 * (int) chair.getHeight();
               BufferedImage picture =
                   PictureSaver.draw(chair, shown, width, height, Color.web("#f4efe4"));
+              String done = path + " is written, " + width + " × " + height + " pixels.";
               session.workOut(
-                  "", () -> PictureSaver.write(picture, path), why -> why.ifPresent(this::say));
+                  "", () -> PictureSaver.write(picture, path), why -> say(why.orElse(done)));
             });
   }
 
@@ -392,8 +456,8 @@ final class ChairWindow {
           "Not saved: someone else has changed the file since it was opened."
               + Words.differences(theirs.differences()),
           List.of(
-              new Question.Answer("keep mine", () -> session.keepMine(theirs, this::saved)),
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
+              new Question.Answer("keep mine", () -> session.keepMine(theirs, this::saved)),
               new Question.Answer("decide later", () -> {})));
     } else if (saving instanceof Saving.Moved) {
       say("Not saved: the file cannot be read any more.");
@@ -407,6 +471,11 @@ final class ChairWindow {
   private void moved(OnDisk before, OnDisk disk) {
     if (disk instanceof OnDisk.Changed theirs) {
       if (question.isVisible() && askedOf.equals(theirs.differences())) {
+        return;
+      }
+      if (!session.problems().get().isEmpty() && !session.state().get().unsaved()) {
+        // Nothing here to be kept: it is being mended where it is written.
+        session.takeTheirs(theirs);
         return;
       }
       question.ask(
@@ -453,12 +522,25 @@ final class ChairWindow {
 
   /** Offers chairs to open. */
   void offer() {
-    start = new StartPage(Path.of("models"), recent.all(), this::open, this::choose, this::begin);
-    root.setCenter(start);
+    StartPage page =
+        new StartPage(Path.of("models"), recent.all(), this::open, this::choose, this::begin);
+    start = page;
+    root.setCenter(page);
+    session.leave(works -> page.left(works, this::goOn, session::discard));
   }
 
   private void choose() {
     desk.open("Open a chair").ifPresent(this::open);
+  }
+
+  /** Goes on with work that was not saved; where it has a file, that is opened and asks. */
+  private void goOn(Kept.Work work) {
+    if (work.file().isPresent()) {
+      open(work.file().get());
+    } else {
+      bench("new chair");
+      session.goOn("new chair", work);
+    }
   }
 
   private void begin(Family family) {
@@ -468,6 +550,7 @@ final class ChairWindow {
   }
 
   private void tell(List<Problem> problems) {
+    opening.setVisible(false);
     if (problems.isEmpty()) {
       say("");
       return;
@@ -498,6 +581,7 @@ final class ChairWindow {
   }
 
   void close() {
+    going.close();
     session.close();
   }
 }

@@ -137,7 +137,7 @@ final class DimensionRow extends VBox {
     // Bare numbers of a formula stay those of the document, whatever is shown.
     return shown == document || !told.matches(".*\\d.*")
         ? told
-        : told + "   (numbers in " + document.symbol() + ")";
+        : told + "   (numbers in " + (document == Length.Unit.IN ? "inches" : "millimetres") + ")";
   }
 
   private String accessibleUnit() {

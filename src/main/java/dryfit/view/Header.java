@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.app.OnDisk;
 import dryfit.document.Design;
 import dryfit.fit.FitReport;
 import dryfit.measure.Length;
@@ -76,6 +77,7 @@ final class Header extends VBox {
     redo.setOnAction(e -> session.redo());
     steps(session.state().get());
     session.state().addListener((o, was, now) -> steps(now));
+    session.onDisk().addListener(o -> saving());
     sign.visibleProperty().bind(verdict.textProperty().isNotEmpty());
     verdict.setId("verdict");
     verdict.setMinWidth(USE_PREF_SIZE);
@@ -127,17 +129,25 @@ final class Header extends VBox {
   }
 
   private void steps(Session.State state) {
-    saved.setText(state.unsaved() ? "save" : "saved");
-    saved.setDisable(!state.unsaved());
+    saving();
     undo.setDisable(state.undoable().isEmpty());
     redo.setDisable(state.redoable().isEmpty());
     undo.setTooltip(state.undoable().map(what -> new Tooltip("take back: " + what)).orElse(null));
     redo.setTooltip(state.redoable().map(what -> new Tooltip("do again: " + what)).orElse(null));
   }
 
+  /** What is on the bench may be as it was saved, and yet not as the file is by now. */
+  private void saving() {
+    boolean unsaved = session.state().get().unsaved();
+    boolean differs = session.onDisk().get() instanceof OnDisk.Changed;
+    saved.setText(unsaved ? "save" : differs ? "file differs" : "saved");
+    saved.setDisable(!unsaved);
+  }
+
   private void unitWord() {
     boolean mm = unit.get() == Length.Unit.MM;
-    inUnit.setText(mm ? "millimetres" : "inches");
+    // What a click does, as all other words beside it.
+    inUnit.setText(mm ? "show inches" : "show millimetres");
     inUnit.setAccessibleText(
         mm ? "shown in millimetres; change to inches" : "shown in inches; change to millimetres");
   }
@@ -181,6 +191,19 @@ final class Header extends VBox {
     verdict.setText(Words.verdict(report));
     boolean clear = verdict.getText().equals("fits");
     style(clear ? "good" : report.fits() ? "look" : "stops");
+  }
+
+  /** All fits, and still it cannot be put together. */
+  void locked() {
+    verdict.setText("fits, but cannot be put together");
+    style("stops");
+  }
+
+  /** A chair is on its way to the bench. */
+  void expect(String file) {
+    name.setText(file);
+    verdict.setText("");
+    variants.getChildren().clear();
   }
 
   private void style(String severity) {

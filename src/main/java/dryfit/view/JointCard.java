@@ -150,7 +150,13 @@ final class JointCard extends VBox {
     name.setMinHeight(USE_PREF_SIZE);
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
-    Button back = word("all joints", () -> part(Optional.empty()));
+    Button back =
+        word(
+            "all joints",
+            () -> {
+              chair.see(l -> l.choosing(List.of()));
+              part(Optional.empty());
+            });
     back.setMinWidth(USE_PREF_SIZE);
     HBox line = new HBox(10, name, back);
     line.setMaxWidth(WIDE);

@@ -62,6 +62,12 @@ final class Measuring extends Pane {
     draw();
   }
 
+  /** Puts the tool down. */
+  void end() {
+    word.setSelected(false);
+    clear();
+  }
+
   void clear() {
     places.clear();
     missed = false;
@@ -136,15 +142,15 @@ final class Measuring extends Pane {
             + " from level";
     Vec3 own = from.frame().localDirection(d);
     return told
-        + "\nby "
+        + "\nas "
         + Words.part(from.part())
-        + ": "
+        + " lies: "
         + style.length(Math.abs(own.x()))
-        + " along its length, "
+        + " the way of its length, "
         + style.length(Math.abs(own.y()))
-        + " across its width, "
+        + " of its width, "
         + style.length(Math.abs(own.z()))
-        + " through its thickness\n"
+        + " of its thickness\n"
         + between(from, to)
         + Angle.degrees(from.angle(to));
   }

@@ -2,6 +2,7 @@ package dryfit.view;
 
 import dryfit.export.picture.Camera;
 import dryfit.export.picture.View;
+import dryfit.geometry.Box;
 import dryfit.geometry.Vec3;
 import java.util.Collection;
 
@@ -115,6 +116,15 @@ record Orbit(Vec3 target, double azimuth, double elevation, double distance) {
   /** Moved so that the target is elsewhere; the direction stays. */
   Orbit at(Vec3 newTarget) {
     return new Orbit(newTarget, azimuth, elevation, distance);
+  }
+
+  /** The same, looking at the nearest place of a box. */
+  Orbit within(Box box) {
+    return at(
+        new Vec3(
+            Math.max(box.low().x(), Math.min(box.high().x(), target.x())),
+            Math.max(box.low().y(), Math.min(box.high().y(), target.y())),
+            Math.max(box.low().z(), Math.min(box.high().z(), target.z()))));
   }
 
   /** Slid across the picture by so many pixels of a picture so many pixels high. */

@@ -16,7 +16,23 @@ import javafx.scene.paint.Color;
 
 /** What is seen of the chair, as a PNG of any size. */
 final class PictureSaver {
+  private static final int LEAST = 100;
+
+  /** What the graphics can hold in one piece, with the height of a tall window. */
+  private static final int MOST = 8000;
+
+  /** What is told of a width that cannot be. */
+  static final String WIDTHS = "A whole number of pixels from " + LEAST + " to " + MOST + ".";
+
   private PictureSaver() {}
+
+  /** A width as it was typed; empty if no picture is that wide. */
+  static Optional<Integer> width(String typed) {
+    return Optional.of(typed.strip())
+        .filter(t -> t.matches("\\d{1,5}"))
+        .map(Integer::valueOf)
+        .filter(w -> w >= LEAST && w <= MOST);
+  }
 
   /**
    * Draws once more, in another size, what {@code chair} shows. On the window's thread.

@@ -1,7 +1,9 @@
 package dryfit.view;
 
+import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Step;
 import dryfit.fit.order.Stuck;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
@@ -77,6 +79,11 @@ final class Pulling {
     apart.setValue(0);
   }
 
+  /** All the way. */
+  void start() {
+    apart.setValue(1);
+  }
+
   private void pull() {
     if (shown == null) {
       return;
@@ -86,8 +93,10 @@ final class Pulling {
       chair.see(l -> l.moving(List.of()));
       comeBack();
     } else if (order.isPresent()) {
+      List<Step> steps = order.get().order().steps();
       List<Vec3> moved = order.get().moved(apart.getValue());
-      say(lock(order.get().order()));
+      String lock = lock(order.get().order());
+      say(lock.isEmpty() && !steps.isEmpty() ? step(order.get()) : lock);
       chair.see(l -> l.moving(moved));
       keepInSight();
     } else {
@@ -137,31 +146,45 @@ final class Pulling {
     if (order.possible()) {
       return "";
     }
+    return holding(order.chair(), order.stuck())
+        + (order.steps().isEmpty() ? " No other part comes off." : " The rest comes apart.");
+  }
+
+  /** Which parts hold one another, as sentences. */
+  static String holding(Chair chair, List<Stuck> all) {
     List<String> lines = new ArrayList<>();
     List<Integer> sharing =
-        order.stuck().stream()
+        all.stream()
             .flatMap(s -> s.collide().stream())
             .flatMap(List::stream)
             .distinct()
             .sorted()
             .toList();
     if (!sharing.isEmpty()) {
-      lines.add("In each other’s wood, so they stay: " + names(order, sharing) + ".");
+      lines.add("In each other’s wood, so they stay: " + names(chair, sharing) + ".");
     }
-    for (Stuck stuck : order.stuck()) {
+    for (Stuck stuck : all) {
       if (stuck.collide().isEmpty()) {
-        lines.add("Lock one another, so they stay: " + names(order, stuck.parts()) + ".");
+        lines.add("Lock one another, so they stay: " + names(chair, stuck.parts()) + ".");
       }
     }
-    lines.add(order.steps().isEmpty() ? "No other part comes off." : "The rest comes apart.");
     return String.join(" ", lines);
   }
 
+  /** What comes off, as the slider stands. */
+  private String step(Apart order) {
+    List<Step> steps = order.order().steps();
+    int done = order.begun(apart.getValue());
+    Step step = steps.get(steps.size() - done);
+    List<Integer> parts = step.moves().stream().flatMap(m -> m.parts().stream()).sorted().toList();
+    return done + " of " + steps.size() + " apart: " + names(order.order().chair(), parts);
+  }
+
   /** Parts by their names, a pair as one. */
-  private static String names(Assembling order, List<Integer> parts) {
+  private static String names(Chair chair, List<Integer> parts) {
     Map<String, List<String>> hands = new LinkedHashMap<>();
     for (int i : parts) {
-      Part part = order.chair().parts().get(i);
+      Part part = chair.parts().get(i);
       hands.computeIfAbsent(part.name(), n -> new ArrayList<>()).add(Words.part(part.label()));
     }
     return hands.entrySet().stream()

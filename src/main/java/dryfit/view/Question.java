@@ -57,9 +57,15 @@ final class Question extends VBox {
    * @param take told what was written, and whom to tell why it cannot be
    */
   void write(String what, String does, BiConsumer<String, Consumer<Optional<String>>> take) {
+    write(what, "", does, take);
+  }
+
+  /** The same, with words that are there to begin with. */
+  void write(
+      String what, String usual, String does, BiConsumer<String, Consumer<Optional<String>>> take) {
     Label text = new Label(what);
     text.setWrapText(true);
-    TextField field = new TextField();
+    TextField field = new TextField(usual);
     field.setId("written");
     field.getStyleClass().add("find");
     field.setAccessibleText(what);

@@ -4,6 +4,7 @@ import dryfit.export.TextStyle;
 import dryfit.measure.Length;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.geometry.VPos;
@@ -69,7 +70,8 @@ final class Seeing {
   private void scaled(ToggleButton other) {
     other.setSelected(false);
     beside();
-    chair.seeAll();
+    // Once the words below have their room.
+    Platform.runLater(chair::seeAll);
   }
 
   private void beside() {
@@ -152,6 +154,29 @@ final class Seeing {
   /** A slice begins at what is taken up. */
   void take(Optional<Slicing.Place> place) {
     slicing.take(place);
+  }
+
+  /** Draws apart what comes apart. */
+  void pullApart() {
+    pulling.start();
+  }
+
+  /** Puts back what was pulled apart. */
+  void together() {
+    pulling.end();
+  }
+
+  /** Told when the parts begin to come apart. */
+  void onApart(Runnable told) {
+    pulling
+        .slider()
+        .valueProperty()
+        .addListener(
+            (o, was, now) -> {
+              if (was.doubleValue() == 0 && now.doubleValue() > 0) {
+                told.run();
+              }
+            });
   }
 
   /** Everything together, whole and solid again. */

@@ -11,6 +11,7 @@ import dryfit.app.Saving;
 import dryfit.app.StateFolder;
 import dryfit.app.Version;
 import dryfit.build.Shelf;
+import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
@@ -164,7 +165,7 @@ final class Session {
     keeping.ifPresent(
         k -> {
           if (draft.unsaved()) {
-            k.now();
+            k.leave();
           } else {
             k.close();
           }
@@ -226,13 +227,53 @@ final class Session {
         });
   }
 
+  /** Goes on with a chair that never had a file. */
+  void goOn(String name, Kept.Work work) {
+    wish(
+        () -> {
+          take(Draft.begun(name, work.text()));
+          keeping.ifPresent(k -> k.bringBack(work));
+          return true;
+        });
+  }
+
+  /**
+   * Looks for work that was left unsaved, once what is on the bench has been put away.
+   *
+   * @param then told of it, the latest first
+   */
+  void leave(Consumer<List<Kept.Work>> then) {
+    wish(
+        () -> {
+          letGo();
+          draft = null;
+          live.cancel();
+          synchronized (wishes) {
+            answered = asked;
+          }
+          List<Kept.Work> all =
+              kept.found().stream()
+                  .filter(Kept.Work.class::isInstance)
+                  .map(Kept.Work.class::cast)
+                  .toList();
+          Platform.runLater(() -> then.accept(all));
+          return false;
+        });
+  }
+
+  /** Looks at once how the file stands. */
+  void lookAgain() {
+    look();
+  }
+
   void choose(String variant) {
     wish(() -> draft != null && draft.choose(variant));
   }
 
   /** Builds designs to be seen beside each other; those that cannot be built are left out. */
-  void variants(Document of, List<String> names, Consumer<Variants.Beside> then) {
-    workOut("variants", () -> variants.of(of, names), then);
+  void variants(
+      Document of, List<String> names, Design.LengthUnit told, Consumer<Variants.Beside> then) {
+    workOut("variants", () -> variants.of(of, names, told), then);
   }
 
   /**

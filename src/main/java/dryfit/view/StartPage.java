@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import dryfit.app.Family;
+import dryfit.app.Kept;
 import dryfit.app.KernelChoice;
 import dryfit.app.OpenChair;
 import dryfit.document.Design;
@@ -11,10 +12,15 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -30,6 +36,10 @@ final class StartPage extends ScrollPane {
   private static final int WIDE = 250;
   private static final int HIGH = 230;
 
+  private static final DateTimeFormatter WHEN =
+      DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
+
+  private final VBox unsaved = new VBox(8);
   private volatile boolean closed;
 
   /**
@@ -65,7 +75,10 @@ final class StartPage extends ScrollPane {
     }
     FlowPane pictures = new FlowPane(18, 18);
     pictures.setId("models");
-    VBox page = new VBox(16, title, buttons, heading("Start a new chair"), fresh);
+    unsaved.setId("unsaved");
+    unsaved.setVisible(false);
+    unsaved.managedProperty().bind(unsaved.visibleProperty());
+    VBox page = new VBox(16, title, unsaved, buttons, heading("Start a new chair"), fresh);
     page.getStyleClass().add("start-page");
     if (!recent.isEmpty()) {
       FlowPane late = new FlowPane(10, 8);
@@ -88,6 +101,46 @@ final class StartPage extends ScrollPane {
     Thread pen = new Thread(() -> draw(files, pictures), "drawing the chairs to choose from");
     pen.setDaemon(true);
     pen.start();
+  }
+
+  /**
+   * Offers work that was never saved, the latest first.
+   *
+   * @param goOn told which to go on with
+   * @param discard told which nobody wants any more
+   */
+  void left(List<Kept.Work> works, Consumer<Kept.Work> goOn, Consumer<Kept.Work> discard) {
+    unsaved.getChildren().setAll(heading("Not saved yet"));
+    for (Kept.Work work : works) {
+      String name =
+          work.file().map(f -> f.getFileName().toString()).orElse("a new chair without a file");
+      String when = WHEN.format(LocalDateTime.ofInstant(work.when(), ZoneId.systemDefault()));
+      Button on = new Button("go on with " + name);
+      on.getStyleClass().setAll("pill");
+      on.setOnAction(e -> goOn.accept(work));
+      work.file().ifPresent(f -> on.setTooltip(new Tooltip(f.toString())));
+      Label quiet = new Label("of " + when);
+      quiet.getStyleClass().add("quiet");
+      FlowPane row = new FlowPane(12, 4, on, quiet);
+      row.setRowValignment(VPos.CENTER);
+      Button away = new Button("throw it away");
+      away.getStyleClass().setAll("word");
+      away.setAccessibleText("throw away the unsaved work on " + name + " of " + when);
+      // What is gone is gone: asked twice.
+      away.setOnAction(
+          e -> {
+            if (away.getText().startsWith("really")) {
+              discard.accept(work);
+              unsaved.getChildren().remove(row);
+              unsaved.setVisible(unsaved.getChildren().size() > 1);
+            } else {
+              away.setText("really throw it away");
+            }
+          });
+      row.getChildren().add(away);
+      unsaved.getChildren().add(row);
+    }
+    unsaved.setVisible(!works.isEmpty());
   }
 
   /** Draws no more. */

@@ -76,6 +76,27 @@ final class Tickets extends ScrollPane {
     take(taken);
   }
 
+  /**
+   * Tells that the joints fit and the chair still locks: before all others, where it was green.
+   *
+   * @param holding which parts, as sentences
+   * @param pull draws apart what comes apart
+   */
+  void locked(String holding, Runnable pull) {
+    // The next findings are shown anew, whether they are others or not.
+    there = List.of();
+    row.getChildren().removeIf(n -> "locked".equals(n.getId()) || "fits".equals(n.getId()));
+    Button ticket =
+        paper(
+            TicketEdge.Kind.STOPS,
+            "Cannot be put together",
+            holding,
+            "click to see what comes apart; in the terminal “assemble” tells what would free them");
+    ticket.setId("locked");
+    ticket.setOnAction(e -> pull.run());
+    row.getChildren().add(0, ticket);
+  }
+
   /** What keeps the chair from being built: what was found before is of another one. */
   void cannotBeBuilt(List<Problem> problems) {
     there = List.of();
@@ -173,11 +194,16 @@ final class Tickets extends ScrollPane {
           about);
     }
     if (report.fits()) {
-      return paper(
-          TicketEdge.Kind.GOOD,
-          "Fits",
-          seated + joints + " as drawn; nothing is in the way of anything else.",
-          about);
+      Button fits =
+          paper(
+              TicketEdge.Kind.GOOD,
+              "Fits",
+              seated
+                  + joints
+                  + " as drawn, each by itself; nothing is in the way of anything else.",
+              about);
+      fits.setId("fits");
+      return fits;
     }
     String others =
         bad.isEmpty()

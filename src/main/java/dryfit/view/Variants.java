@@ -39,9 +39,13 @@ final class Variants {
     return Stream.concat(Stream.of(Design.AS_DRAWN), document.variants().stream()).toList();
   }
 
-  /** Designs of a document by their names. */
-  Beside of(Document document, List<String> names) {
-    Comparison comparison = CompareChairs.of(document, names, shelf);
+  /**
+   * Designs of a document by their names.
+   *
+   * @param told the unit in which findings speak
+   */
+  Beside of(Document document, List<String> names, Design.LengthUnit told) {
+    Comparison comparison = CompareChairs.of(document, names, told, shelf);
     List<FitReport> reports = comparison.sides().stream().map(Comparison.Side::report).toList();
     List<Shown> stands = maker.together(document, reports.stream().map(FitReport::chair).toList());
     List<Shown> fitted = new ArrayList<>();

@@ -100,7 +100,11 @@ final class Words {
 
   /** Where it is written; empty if the document could not be read at all. */
   static String line(Problem problem) {
-    return problem.line() > 0 ? "line " + problem.line() + " of the document" : "";
+    String part = problem.pointer().replaceFirst("^/(part|joint|dimension)s/([^/]+).*", "$1 “$2”");
+    String line = problem.line() > 0 ? "line " + problem.line() + " of the document" : "";
+    return part.startsWith("/") || part.isEmpty()
+        ? line
+        : line.isEmpty() ? part : part + ", " + line;
   }
 
   /** The answer to whether it fits, with the terminal's counts. */

@@ -18,6 +18,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -25,6 +27,9 @@ import javafx.scene.layout.VBox;
 /** Files of the chair to be written: what, and into which folder; then how far it is. */
 final class WriteSheet extends VBox {
   private static final double WIDE = 520;
+
+  /** As many files are named. */
+  private static final int NAMED = 8;
 
   private final Session session;
   private final Desk desk;
@@ -160,12 +165,35 @@ final class WriteSheet extends VBox {
       if (!done.notes().isEmpty()) {
         rows.add(notes(done.notes()));
       }
-      buttons.getChildren().add(pill("show in folder", () -> desk.show(done.folder())));
+      rows.add(line(names(done), "quiet"));
+      buttons.getChildren().add(pill("show in folder", () -> show(done.folder())));
     }
     buttons.getChildren().add(pill("write more", this::offer));
     buttons.getChildren().add(pill("done", () -> setVisible(false)));
     rows.add(buttons);
     getChildren().setAll(rows);
+  }
+
+  /** A desktop without a file manager shows nothing and does not say so: then this helps. */
+  private void show(Path folder) {
+    desk.show(folder);
+    ClipboardContent path = new ClipboardContent();
+    path.putString(folder.toString());
+    Clipboard.getSystemClipboard().setContent(path);
+    if (!how.getText().endsWith(COPIED)) {
+      how.setText(how.getText() + COPIED);
+    }
+  }
+
+  private static final String COPIED = "\nThe folder’s path is ready to be pasted, too.";
+
+  /** The first of what was written. */
+  private static String names(Outcome.Done done) {
+    List<String> names =
+        done.files().stream().map(f -> f.getFileName().toString()).sorted().toList();
+    int more = names.size() - NAMED;
+    String first = String.join(", ", names.subList(0, Math.min(NAMED, names.size())));
+    return more > 0 ? first + " and " + more + " more" : first;
   }
 
   private static String words(Outcome outcome) {

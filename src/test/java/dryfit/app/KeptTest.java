@@ -154,7 +154,7 @@ class KeptTest {
       draft.dimension("width", "330");
       keeping.now();
       assertThat(lying().get(0).getFileName().toString()).startsWith("unnamed-");
-      assertThat(kept.foundUnnamed()).isEmpty();
+      assertThat(kept.found()).isEmpty();
       draft.saveAs(folder.resolve("first.json"));
       draft.dimension("width", "340");
       keeping.now();
@@ -162,6 +162,22 @@ class KeptTest {
       assertThat(lying().get(0).getFileName().toString()).doesNotStartWith("unnamed-");
     }
     assertThat(lying()).isEmpty();
+  }
+
+  @Test
+  void workThatIsLetGoIsOfferedInTheSameProcess() throws IOException {
+    Draft untouched = Draft.begun("new chair", Benches.TEXT);
+    kept.keep(untouched, troubles::add).leave();
+    assertThat(kept.found()).as("of a chair nobody has changed").isEmpty();
+
+    Draft draft = Draft.begun("new chair", Benches.TEXT);
+    Keeping keeping = kept.keep(draft, troubles::add);
+    draft.dimension("width", "330");
+    keeping.leave();
+    Work work = (Work) kept.found().get(0);
+    assertThat(work.file()).isEmpty();
+    assertThat(work.text()).contains("\"width\": 330");
+    assertThat(troubles).isEmpty();
   }
 
   @Test

@@ -214,6 +214,7 @@ class ChairWindowTest extends WindowTest {
     }
     assertThat(drawn).as("places that are not paper").isGreaterThan(3000);
     robot.clickOn("#save-picture");
+    robot.clickOn("#save-the-picture");
     OnScreen.ask(
         () -> {
           screen.window.session().choose("low");
@@ -221,6 +222,7 @@ class ChairWindowTest extends WindowTest {
         });
     screen.settled();
     robot.clickOn("#save-picture");
+    robot.clickOn("#save-the-picture");
     screen.settled();
     assertThat(screen.desk.proposed)
         .containsExactly("harbour-armchair.png", "harbour-armchair-low.png");

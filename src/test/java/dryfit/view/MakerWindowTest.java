@@ -171,8 +171,8 @@ class MakerWindowTest extends WindowTest {
     }
     screen.settled();
     assertThat(text(robot, "#measured"))
-        .contains("by front leg, right: ")
-        .contains(" along its length, ")
+        .contains("as front leg, right lies: ")
+        .contains(" the way of its length, ")
         .containsPattern("(face|edge) to (face|edge): ");
     robot.clickOn("#unit");
     screen.settled();

@@ -6,6 +6,7 @@ import dryfit.app.CompareChairs;
 import dryfit.app.Draft;
 import dryfit.app.KernelChoice;
 import dryfit.build.Shelf;
+import dryfit.document.Design;
 import dryfit.document.Document;
 import dryfit.document.Reading;
 import dryfit.export.FitText;
@@ -27,7 +28,10 @@ class WordsTest {
         ((Reading.Accepted<Draft>) Draft.open(Path.of("models", chair + ".json"))).value();
     Document document = ((Reading.Accepted<Document>) draft.now().reading()).value();
     List<String> names = Variants.names(document);
-    var sides = CompareChairs.of(document, names, new Shelf(KernelChoice.USUAL.kernel())).sides();
+    var sides =
+        CompareChairs.of(
+                document, names, Design.LengthUnit.MM, new Shelf(KernelChoice.USUAL.kernel()))
+            .sides();
     for (var side : sides) {
       FitReport report = side.report();
       String terminal = FitText.answer(report, TextStyle.of(report.chair().design().unit()));

@@ -68,6 +68,18 @@ public record Assembling(
         chair, planner.steps(), planner.stuck(), planner.asOne(), openings, glued, marks);
   }
 
+  /**
+   * Only whether a chair goes together, in less time: what holds, each group as few parts as hold
+   * each other; nothing if all comes together.
+   *
+   * @param onlooker may throw to have it broken off
+   */
+  public static List<Stuck> stuck(Chair chair, Onlooker onlooker) {
+    Planner planner = new Planner(Pieces.of(chair), List.of(), onlooker);
+    planner.plan();
+    return List.copyOf(planner.stuck());
+  }
+
   /** Whether all parts come together. */
   public boolean possible() {
     return stuck.isEmpty();

@@ -1,0 +1,99 @@
+package dryfit.view;
+
+import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Onlooker;
+import dryfit.fit.order.Stuck;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
+import javafx.application.Platform;
+import javafx.util.Duration;
+
+/**
+ * Whether the chair on the bench can be put together at all, found out while nobody is changing it:
+ * each joint may fit and the whole still lock. Takes a second, or ten for a chair of many parts.
+ */
+final class GoingTogether {
+  private static final Duration QUIET = Duration.millis(900);
+
+  private final PauseTransition quiet = new PauseTransition(QUIET);
+  private final Errands errands;
+  private final Consumer<Answer> told;
+  private Optional<Answer> answer = Optional.empty();
+  private volatile long wanted;
+
+  /**
+   * @param of the chair that was looked at
+   * @param stuck what holds; nothing if all comes together
+   */
+  record Answer(Shown of, List<Stuck> stuck) {}
+
+  /** Wants to know nothing more of a chair that is no longer on the bench. */
+  private final class Impatient implements Onlooker {
+    private final long number;
+
+    Impatient(long number) {
+      this.number = number;
+    }
+
+    @Override
+    public void settled(int parts) {
+      now("");
+    }
+
+    @Override
+    public void now(String doing) {
+      if (wanted != number) {
+        throw new CancellationException();
+      }
+    }
+  }
+
+  /**
+   * @param trouble told of faults
+   * @param told of each answer, on the window's thread, as long as its chair is on the bench
+   */
+  GoingTogether(Consumer<Throwable> trouble, Consumer<Answer> told) {
+    this.errands = new Errands("whether it goes together", trouble, () -> {});
+    this.told = told;
+  }
+
+  /** A chair is on the bench, perhaps the same with its findings. */
+  void show(Shown shown) {
+    wanted = shown.number();
+    if (answer.filter(a -> a.of().is(shown)).isPresent()) {
+      told.accept(answer.get());
+      return;
+    }
+    quiet.stop();
+    // What does not fit is told as that; nobody puts it together.
+    if (shown.fit().isPresent() && shown.report().fits()) {
+      quiet.setOnFinished(e -> errands.run("order", () -> look(shown)));
+      quiet.playFromStart();
+    }
+  }
+
+  private void look(Shown shown) {
+    try {
+      List<Stuck> stuck = Assembling.stuck(shown.chair(), new Impatient(shown.number()));
+      Platform.runLater(
+          () -> {
+            if (wanted == shown.number()) {
+              answer = Optional.of(new Answer(shown, stuck));
+              told.accept(answer.get());
+            }
+          });
+    } catch (CancellationException e) {
+      // Another chair is on the bench by now.
+      return;
+    }
+  }
+
+  void close() {
+    wanted = -1;
+    quiet.stop();
+    errands.close();
+  }
+}
