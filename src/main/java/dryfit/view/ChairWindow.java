@@ -22,8 +22,10 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -76,6 +78,7 @@ final class ChairWindow {
   private Optional<SideBySide> beside = Optional.empty();
   private Design.LengthUnit written;
   private StartPage start;
+  private final Map<Path, StartPage.Drawn> drawn = new HashMap<>();
 
   /** From how far a joint is looked at, mm. */
   private static final double NEAR = 900;
@@ -355,6 +358,8 @@ final class ChairWindow {
   /** Opens a chair. */
   void open(Path file) {
     bench(file.getFileName().toString());
+    // It may be another when its picture is wanted again.
+    drawn.remove(file);
     recent.opened(file);
     session.open(file);
   }
@@ -523,7 +528,8 @@ final class ChairWindow {
   /** Offers chairs to open. */
   void offer() {
     StartPage page =
-        new StartPage(Path.of("models"), recent.all(), this::open, this::choose, this::begin);
+        new StartPage(
+            Path.of("models"), drawn, recent.all(), this::open, this::choose, this::begin);
     start = page;
     root.setCenter(page);
     session.leave(works -> page.left(works, this::goOn, session::discard));

@@ -3,6 +3,7 @@ package dryfit.view;
 import dryfit.document.Design.Dimension;
 import dryfit.measure.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,11 @@ final class DimensionsPanel extends VBox {
   private final Map<String, DimensionRow> rows = new LinkedHashMap<>();
   private List<Dimension> dimensions = List.of();
   private List<List<String>> groups = List.of();
+
+  /** Where each stands, the same as long as a design is worked on: a row does not run away. */
+  private final Map<String, Integer> standing = new HashMap<>();
+
+  private String design = "";
 
   DimensionsPanel(Session session) {
     super(8);
@@ -72,6 +78,11 @@ final class DimensionsPanel extends VBox {
 
   void show(Shown shown, Length.Unit unit) {
     dimensions = shown.design().dimensions();
+    String now = shown.document().file() + "\n" + shown.design().variant();
+    if (!now.equals(design)) {
+      design = now;
+      standing.clear();
+    }
     rows.keySet().retainAll(dimensions.stream().map(Dimension::name).toList());
     for (Dimension d : dimensions) {
       rows.computeIfAbsent(d.name(), this::row)
@@ -80,14 +91,17 @@ final class DimensionsPanel extends VBox {
     sort(false);
   }
 
+  private static int group(Dimension d) {
+    boolean range = Double.isFinite(d.from()) && Double.isFinite(d.to());
+    return !d.formula().isEmpty() ? 2 : range ? 0 : 1;
+  }
+
   private void sort(boolean always) {
     String wanted = search.getText().strip().toLowerCase(Locale.ROOT);
     List<List<String>> now = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (Dimension d : dimensions) {
       if (rows.get(d.name()).matches(wanted)) {
-        boolean derived = !d.formula().isEmpty();
-        boolean range = Double.isFinite(d.from()) && Double.isFinite(d.to());
-        now.get(derived ? 2 : range ? 0 : 1).add(d.name());
+        now.get(standing.computeIfAbsent(d.name(), name -> group(d))).add(d.name());
       }
     }
     if (now.equals(groups) && !always) {

@@ -229,6 +229,8 @@ final class SceneDrawing implements Drawing {
     outline();
     glow();
     // What is pulled down would be cut off by the floor.
+    // The shadow is that of the whole chair.
+    floor.getChildren().stream().findFirst().ifPresent(s -> s.setVisible(how.hidden().isEmpty()));
     floor.setVisible(how.moved().stream().allMatch(m -> m.length() <= Tolerances.contact()));
     order();
   }

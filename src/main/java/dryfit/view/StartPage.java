@@ -17,6 +17,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.application.Platform;
@@ -40,20 +41,27 @@ final class StartPage extends ScrollPane {
       DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
 
   private final VBox unsaved = new VBox(8);
+  private final Map<Path, Drawn> known;
   private volatile boolean closed;
+
+  /** A chair that was drawn on this page before. */
+  record Drawn(String name, Image picture) {}
 
   /**
    * @param models a folder of chair documents; may be missing
+   * @param known what was drawn before; what is drawn now goes there too, on the window's thread
    * @param open told which chair is chosen
    * @param choose asked for a file on the disk
    * @param begin asked for a new chair
    */
   StartPage(
       Path models,
+      Map<Path, Drawn> known,
       List<Path> recent,
       Consumer<Path> open,
       Runnable choose,
       Consumer<Family> begin) {
+    this.known = known;
     setFitToWidth(true);
     getStyleClass().add("start");
     Label title = new Label("Which chair is on the bench?");
@@ -98,7 +106,15 @@ final class StartPage extends ScrollPane {
     setContent(page);
     List<Path> files = models(models);
     files.forEach(path -> pictures.getChildren().add(card(path, open)));
-    Thread pen = new Thread(() -> draw(files, pictures), "drawing the chairs to choose from");
+    Map<Path, Drawn> there = Map.copyOf(known);
+    for (int i = 0; i < files.size(); i++) {
+      if (there.containsKey(files.get(i))) {
+        hang(there.get(files.get(i)), (Button) pictures.getChildren().get(i));
+      }
+    }
+    List<Path> missing = files.stream().filter(f -> !there.containsKey(f)).toList();
+    Thread pen =
+        new Thread(() -> draw(missing, files, pictures), "drawing the chairs to choose from");
     pen.setDaemon(true);
     pen.start();
   }
@@ -176,24 +192,27 @@ final class StartPage extends ScrollPane {
     return card;
   }
 
-  private void draw(List<Path> files, FlowPane into) {
-    for (int i = 0; i < files.size() && !closed; i++) {
-      OpenChair.Opened opened =
-          OpenChair.open(files.get(i), Design.AS_DRAWN, KernelChoice.USUAL.kernel());
+  private void draw(List<Path> missing, List<Path> files, FlowPane into) {
+    for (int i = 0; i < missing.size() && !closed; i++) {
+      Path file = missing.get(i);
+      OpenChair.Opened opened = OpenChair.open(file, Design.AS_DRAWN, KernelChoice.USUAL.kernel());
       if (opened instanceof OpenChair.Ready ready) {
         byte[] png =
             new Picture(Figure.of(ready.chair(), List.of()), List.of())
                 .png(View.THREE_QUARTER, WIDE, HIGH);
-        Image image = new Image(new ByteArrayInputStream(png));
-        String name = ready.chair().design().name();
-        int number = i;
+        Drawn drawn =
+            new Drawn(ready.chair().design().name(), new Image(new ByteArrayInputStream(png)));
         Platform.runLater(
             () -> {
-              Button card = (Button) into.getChildren().get(number);
-              card.setText(name);
-              ((ImageView) card.getGraphic()).setImage(image);
+              known.put(file, drawn);
+              hang(drawn, (Button) into.getChildren().get(files.indexOf(file)));
             });
       }
     }
+  }
+
+  private static void hang(Drawn drawn, Button card) {
+    card.setText(drawn.name());
+    ((ImageView) card.getGraphic()).setImage(drawn.picture());
   }
 }

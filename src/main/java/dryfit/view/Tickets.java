@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.build.Chair;
 import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.Finding;
@@ -70,7 +71,7 @@ final class Tickets extends ScrollPane {
     // What is done with comes last, so that nothing is left to look at out of sight.
     Words.told(report).stream()
         .sorted(Comparator.comparing((List<Finding> alike) -> alike.get(0).waived().isPresent()))
-        .forEach(alike -> tickets.add(ticket(alike, style)));
+        .forEach(alike -> tickets.add(ticket(alike, report.chair(), style)));
     tickets.add(joints(report));
     row.getChildren().setAll(tickets);
     take(taken);
@@ -142,7 +143,7 @@ final class Tickets extends ScrollPane {
     }
   }
 
-  private Button ticket(List<Finding> alike, TextStyle style) {
+  private Button ticket(List<Finding> alike, Chair chair, TextStyle style) {
     Finding f = alike.get(0);
     String figures = Words.figures(f, style);
     String both = alike.size() > 1 ? "the same on the other side" : "";
@@ -153,7 +154,8 @@ final class Tickets extends ScrollPane {
                 Stream.of(figures, both)
                     .filter(t -> !t.isEmpty())
                     .collect(Collectors.joining(" · ")));
-    Button ticket = paper(kind(f), Words.severity(f), f.message(), foot);
+    String text = Words.spoken(f.message(), chair);
+    Button ticket = paper(kind(f), Words.severity(f), text, foot);
     ticket.setOnAction(
         e -> {
           take(Optional.of(f));

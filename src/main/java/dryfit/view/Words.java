@@ -1,5 +1,8 @@
 package dryfit.view;
 
+import dryfit.build.Chair;
+import dryfit.build.Joint;
+import dryfit.build.Part;
 import dryfit.document.Difference;
 import dryfit.document.Problem;
 import dryfit.export.FindingText;
@@ -16,6 +19,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** How things are called on screen. */
 final class Words {
@@ -33,6 +37,27 @@ final class Words {
       }
     }
     return plain;
+  }
+
+  /**
+   * A sentence in which parts and joints are called as everywhere on screen, not as in the
+   * document.
+   */
+  static String spoken(String sentence, Chair chair) {
+    String told = sentence;
+    List<String> labels =
+        Stream.concat(
+                chair.parts().stream().map(Part::label), chair.joints().stream().map(Joint::label))
+            // The longest first, so that a part whose name begins another's leaves that alone.
+            .sorted(Comparator.comparing(String::length).reversed())
+            .toList();
+    for (String label : labels) {
+      told =
+          told.replaceAll(
+              "(?<![\\w-])" + Pattern.quote(label) + "(?![\\w-])",
+              Matcher.quoteReplacement(part(label)));
+    }
+    return told;
   }
 
   /** {@code seatTop} becomes {@code seat top}. */

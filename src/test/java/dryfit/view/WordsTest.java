@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dryfit.app.CompareChairs;
 import dryfit.app.Draft;
 import dryfit.app.KernelChoice;
+import dryfit.build.Chair;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Document;
@@ -16,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -43,6 +45,31 @@ class WordsTest {
             .isEqualTo(count(terminal, what));
       }
     }
+  }
+
+  @Test
+  void partsAndJointsAreCalledOneWayOnScreen() {
+    Draft draft =
+        ((Reading.Accepted<Draft>) Draft.open(Path.of("models/harbour-armchair.json"))).value();
+    Document document = ((Reading.Accepted<Document>) draft.now().reading()).value();
+    Chair chair =
+        CompareChairs.of(
+                document,
+                List.of(Design.AS_DRAWN),
+                Design.LengthUnit.MM,
+                new Shelf(KernelChoice.USUAL.kernel()))
+            .sides()
+            .get(0)
+            .report()
+            .chair();
+    assertThat(
+            Words.spoken(
+                "side-rail right and front-rail meet inside front-leg right; see"
+                    + " \"arm-panel in front-leg, left\", not front-leg-right.json",
+                chair))
+        .isEqualTo(
+            "side rail, right and front rail meet inside front leg, right; see"
+                + " \"arm panel in front leg, left\", not front-leg-right.json");
   }
 
   private static int count(String text, String what) {
