@@ -189,6 +189,25 @@ class SeeingWindowTest extends WindowTest {
     slide(robot, "#apart", 0);
     screen.settled();
     assertThat(OnScreen.ask(() -> robot.lookup("#apart-told").query().isVisible())).isFalse();
+
+    // Each joint fits by itself; the chair is not told as one that fits for all that.
+    assertThat(shown.report().fits()).isTrue();
+    OnScreen.await("the ticket", () -> !robot.lookup("#locked").queryAll().isEmpty());
+    Button ticket = robot.lookup("#locked").query();
+    assertThat(text(robot, "#verdict")).isEqualTo("fits, but cannot be put together");
+    assertThat(ticket.getAccessibleText())
+        .startsWith("Cannot be put together: Lock one another")
+        .contains("seat");
+    assertThat(OnScreen.ask(() -> ticket.getParent().getChildrenUnmodifiable().get(0)))
+        .isSameAs(ticket);
+    screen.photograph("53-cannot-be-put-together");
+    robot.clickOn(ticket);
+    screen.settled();
+    assertThat(slider(robot, "#apart")).isEqualTo(1);
+    variant("as drawn");
+    screen.settled();
+    assertThat(text(robot, "#verdict")).startsWith("fits").doesNotContain("put together");
+    assertThat(robot.lookup("#locked").queryAll()).isEmpty();
   }
 
   @Test
