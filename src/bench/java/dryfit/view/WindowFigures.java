@@ -215,7 +215,7 @@ public final class WindowFigures {
         asked = System.nanoTime();
         double share = 1 + 0.002 * (Math.abs(step++ % 32 - 16) - 8);
         String value = String.format(Locale.ROOT, "%.4f", middle * share);
-        window.session().dimension(name, value, why -> why.ifPresent(System.out::println));
+        window.session().dimension(name, value, why -> why.forEach(System.out::println));
       }
     }
   }
