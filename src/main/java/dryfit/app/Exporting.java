@@ -9,7 +9,6 @@ import dryfit.export.ComparePage;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
 import dryfit.fit.FitReport;
-import dryfit.measure.Length;
 import dryfit.shop.template.TemplateMaker;
 import dryfit.solid.Kernel;
 import java.io.IOException;
@@ -161,8 +160,7 @@ public final class Exporting {
   private WrittenFiles comparison(Path to) {
     List<String> all = new ArrayList<>(document.variants());
     all.add(0, Design.AS_DRAWN);
-    Design.LengthUnit told =
-        style.unit() == Length.Unit.IN ? Design.LengthUnit.IN : Design.LengthUnit.MM;
+    Design.LengthUnit told = Design.LengthUnit.of(style.unit());
     byte[] page =
         ComparePage.bytes(CompareChairs.of(document, all, told, new Shelf(kernel)), style);
     return WrittenFiles.of(to.resolve("compared.html"), page);

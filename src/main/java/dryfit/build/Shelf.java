@@ -67,7 +67,7 @@ public final class Shelf {
    * @param drawing equal for equal shapes
    */
   Csg form(Object drawing, Supplier<Csg> make) {
-    return forms.kept(drawing, builds, () -> canonical(make.get()));
+    return forms.kept(drawing, builds, () -> Canonical.lasting(make.get(), kernel.step()));
   }
 
   /** A shape as the kernel and the cells are to see it. */

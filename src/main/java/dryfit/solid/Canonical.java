@@ -34,10 +34,21 @@ public final class Canonical {
     } else if (shape instanceof Csg.Union union) {
       return new Csg.Union(all(union.of(), step));
     } else if (shape instanceof Csg.Common common) {
-      return common.isCanonical(step) ? common : new Csg.Common(all(common.of(), step), step);
+      return common.lasts(step) ? common : new Csg.Common(all(common.of(), step));
     }
     Csg.Cut cut = (Csg.Cut) shape;
     return new Csg.Cut(shape(cut.from(), step), all(cut.tools(), step));
+  }
+
+  /**
+   * The same for a shape that many others are made from: shapes in common stay the very same object
+   * whenever they, or their mirror images, are made canonical again.
+   */
+  public static Csg lasting(Csg shape, double step) {
+    Csg canonical = shape(shape, step);
+    return canonical instanceof Csg.Common common && step != 0 && !common.lasts(step)
+        ? new Csg.Common(common.of(), step)
+        : canonical;
   }
 
   private static List<Csg> all(List<Csg> shapes, double step) {

@@ -31,42 +31,48 @@ public sealed interface Csg {
 
   /**
    * What is in all of them. Outlines crossed come to many cells, and the same ones are wanted at
-   * every step of making a part: so they are kept, here and in the mirror image.
+   * every step of making a part: so they are kept. A mirror image has those of what it mirrors,
+   * mirrored, whichever of the two is asked first.
    */
   final class Common implements Csg {
     private final List<Csg> of;
     private final double step;
+    private final Common mirrors;
     private volatile List<Convex> cells;
-    private volatile Common twin;
+    private Common twin;
 
     public Common(List<Csg> of) {
-      this(of, 0);
+      this(of, 0, null);
     }
 
     /**
-     * @param step that of {@link Canonical} if it was written that way, else 0
+     * @param step that of {@link Canonical#lasting}, else 0
      */
     Common(List<Csg> of, double step) {
+      this(of, step, null);
+    }
+
+    private Common(List<Csg> of, double step, Common mirrors) {
       this.of = List.copyOf(of);
       this.step = step;
+      this.mirrors = mirrors;
     }
 
     public List<Csg> of() {
       return of;
     }
 
-    /** Whether it was rounded to this step, or is the mirror image of one that was. */
-    boolean isCanonical(double to) {
+    /** Whether it is canonical for good, or the mirror image of one that is. */
+    boolean lasts(double to) {
       return step == to;
     }
 
     /** Interior-disjoint convex cells that fill it. */
     List<Convex> cells() {
       if (cells == null) {
-        Common other = twin;
         cells =
-            other != null && other.cells != null
-                ? other.cells.stream().map(Convex::mirroredZ).toList()
+            mirrors != null
+                ? mirrors.cells().stream().map(Convex::mirroredZ).toList()
                 : Cells.common(of.stream().map(Cells::of).toList());
       }
       return cells;
@@ -77,11 +83,12 @@ public sealed interface Csg {
      *
      * @param mirror of each of the shapes
      */
-    public Common mirrored(UnaryOperator<Csg> mirror) {
+    public synchronized Common mirrored(UnaryOperator<Csg> mirror) {
+      if (mirrors != null) {
+        return mirrors;
+      }
       if (twin == null) {
-        Common made = new Common(of.stream().map(mirror).toList(), step);
-        made.twin = this;
-        twin = made;
+        twin = new Common(of.stream().map(mirror).toList(), step, this);
       }
       return twin;
     }

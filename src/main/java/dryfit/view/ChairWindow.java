@@ -202,7 +202,7 @@ final class ChairWindow {
 
   /** Findings speak the document's unit; for another the fit is told once more. */
   private void tell(Shown shown, TextStyle style) {
-    Design.LengthUnit wanted = told(style);
+    Design.LengthUnit wanted = Design.LengthUnit.of(style.unit());
     if (wanted == shown.design().unit()) {
       tickets.show(shown.report(), style);
     } else {
@@ -216,10 +216,6 @@ final class ChairWindow {
             }
           });
     }
-  }
-
-  private static Design.LengthUnit told(TextStyle style) {
-    return style.unit() == Length.Unit.IN ? Design.LengthUnit.IN : Design.LengthUnit.MM;
   }
 
   private TextStyle style() {
@@ -254,7 +250,8 @@ final class ChairWindow {
     if (beside.isPresent() && now != null) {
       SideBySide open = beside.get();
       List<String> names = open.chosen(Variants.names(now.document()), now.design().variant());
-      session.variants(now.document(), names, told(style), found -> open.show(found, style));
+      Design.LengthUnit told = Design.LengthUnit.of(style.unit());
+      session.variants(now.document(), names, told, found -> open.show(found, style));
     }
   }
 

@@ -7,10 +7,14 @@ import dryfit.document.Document;
 import dryfit.document.DocumentReader;
 import dryfit.document.Hand;
 import dryfit.document.Reading;
+import dryfit.geometry.Frame;
 import dryfit.geometry.Mesh;
+import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
+import dryfit.solid.Cells;
 import dryfit.solid.Content;
 import dryfit.solid.Csg;
+import dryfit.solid.Extrusion;
 import dryfit.solid.Kernel;
 import dryfit.solid.exact.ExactKernel;
 import java.nio.file.Path;
@@ -51,6 +55,40 @@ class ShelfTest {
   @BeforeEach
   void emptyShelf() {
     shelf = new Shelf(counting);
+  }
+
+  /** Two outlines crossed that are not alike on both sides of z = 0. */
+  private static Csg crossed() {
+    Frame page = Frame.of(Vec3.ZERO, Vec3.RIGHT, new Vec3(0, 0, 1));
+    List<Vec2> plan = List.of(new Vec2(0, 1), new Vec2(90, 4), new Vec2(80, 33), new Vec2(5, 21));
+    List<Vec2> side = List.of(new Vec2(1, 0), new Vec2(88, 2), new Vec2(40, 9), new Vec2(2, 28));
+    return new Csg.Common(
+        List.of(
+            Extrusion.of(plan, -40, 40, page, "/arm"),
+            Extrusion.of(side, -50, 50, Frame.CHAIR, "/arm")));
+  }
+
+  /** The left is turned into a right to be made: it has to come to the very same. */
+  @Test
+  void aLeftThatIsTurnedIsTheRightToTheLastBit() {
+    Csg drawn = crossed();
+    Csg right = shelf.canonical(drawn);
+    Csg left = shelf.canonical(Shapes.mirroredZ(drawn));
+    Csg turned = shelf.canonical(Shapes.mirroredZ(left));
+    assertThat(Content.of(turned)).isEqualTo(Content.of(right));
+    assertThat(Content.of(left)).isNotEqualTo(Content.of(right));
+  }
+
+  @Test
+  void aFormStaysTheVerySameForBothHands() {
+    Csg form = shelf.form("arm", ShelfTest::crossed);
+    assertThat(shelf.form("arm", () -> null)).isSameAs(form);
+    assertThat(shelf.canonical(form)).isSameAs(form);
+    Csg left = shelf.canonical(Shapes.mirroredZ(form));
+    assertThat(shelf.canonical(Shapes.mirroredZ(left))).isSameAs(form);
+    assertThat(Cells.volume(Cells.of(left)))
+        .as("asked before the right")
+        .isEqualTo(Cells.volume(Cells.of(form)));
   }
 
   private static String origin(Csg what) {
