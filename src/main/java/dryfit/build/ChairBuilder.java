@@ -96,9 +96,12 @@ public final class ChairBuilder {
     attempt(() -> joints.addAll(Mitres.cut(made, refused)));
 
     Map<String, Csg> bodies = bodies(placed, indices, joints);
+    List<String> order = new ArrayList<>(indices.keySet());
+    Map<String, List<Csg>> mortises = mortises(joints, order, placed);
     Map<String, List<Csg>> cuts = new LinkedHashMap<>();
     List<Joint> all = new ArrayList<>(joints.stream().map(Made::joint).toList());
     if (problems.isEmpty()) {
+      beginOthers(placed, bodies, mortises);
       fillPanels(placed, bodies, cuts, indices, all);
       drivePins(joints, placed, bodies, cuts);
     }
@@ -106,16 +109,10 @@ public final class ChairBuilder {
       cutNotches(placed, bodies, cuts);
     }
     if (!problems.isEmpty()) {
+      joinery.awaitBegun();
       return new Reading.Refused<>(problems);
     }
-    List<String> order = new ArrayList<>(indices.keySet());
-    for (Made m : joints) {
-      String into = order.get(m.joint().mortised());
-      for (Convex tool : m.joint().mortise()) {
-        cuts.computeIfAbsent(into, k -> new ArrayList<>())
-            .add(tool.localTo(placed.get(into).frame()).asLeaf(m.joint().plan().pointer()));
-      }
-    }
+    mortises.forEach((key, of) -> cuts.computeIfAbsent(key, k -> new ArrayList<>()).addAll(of));
     for (Stock piece : pieces.all()) {
       String key = key(piece.name(), piece.hand());
       order.add(key);
@@ -342,7 +339,50 @@ public final class ChairBuilder {
         List.of(Shapes.localTo(Shapes.placed(other.shape(), other.frame()), stock.frame())));
   }
 
+  /** What is cut for the tenons of others, by the part that it is cut from, in its own frame. */
+  private static Map<String, List<Csg>> mortises(
+      List<Made> joints, List<String> order, Map<String, Stock> placed) {
+    Map<String, List<Csg>> mortises = new LinkedHashMap<>();
+    for (Made m : joints) {
+      String into = order.get(m.joint().mortised());
+      for (Convex tool : m.joint().mortise()) {
+        mortises
+            .computeIfAbsent(into, k -> new ArrayList<>())
+            .add(tool.localTo(placed.get(into).frame()).asLeaf(m.joint().plan().pointer()));
+      }
+    }
+    return mortises;
+  }
+
   // ---- panels ----
+
+  /** While panels are fitted, the solids of parts that frame none can be made. */
+  private void beginOthers(
+      Map<String, Stock> placed, Map<String, Csg> bodies, Map<String, List<Csg>> mortises) {
+    Set<String> frame = new HashSet<>();
+    for (PartPlan plan : design.parts()) {
+      if (plan instanceof PartPlan.Panel panel && StockMaker.isLate(panel)) {
+        around(panel).forEach(ref -> frame.add(ref.part()));
+      }
+    }
+    if (frame.isEmpty()) {
+      return;
+    }
+    bodies.forEach(
+        (key, body) -> {
+          Stock stock = placed.get(key);
+          List<Csg> cuts = mortises.getOrDefault(key, List.of());
+          if (!frame.contains(stock.name()) && stock.hand() != Hand.LEFT) {
+            joinery.begin(() -> work(stock, body, cuts));
+          }
+        });
+  }
+
+  private static List<PartRef> around(PartPlan.Panel panel) {
+    return panel.shape() instanceof PartPlan.PanelShape.DropsInto loose
+        ? loose.parts()
+        : ((PartPlan.PanelShape.Fills) panel.shape()).parts();
+  }
 
   private void fillPanels(
       Map<String, Stock> placed,
@@ -370,10 +410,7 @@ public final class ChairBuilder {
       List<Joint> joints) {
     List<PanelFiller.Around> around = new ArrayList<>();
     boolean loose = panel.shape() instanceof PartPlan.PanelShape.DropsInto;
-    for (PartRef ref :
-        loose
-            ? ((PartPlan.PanelShape.DropsInto) panel.shape()).parts()
-            : ((PartPlan.PanelShape.Fills) panel.shape()).parts()) {
+    for (PartRef ref : around(panel)) {
       Hand of = ref.hand();
       if (of == Hand.NONE && placed.get(key(ref.part(), Hand.NONE)) == null) {
         of = hand == Hand.NONE ? Hand.RIGHT : hand;
@@ -472,12 +509,7 @@ public final class ChairBuilder {
     List<Joinery.Work> work =
         AllCores.map(
             order,
-            key ->
-                new Joinery.Work(
-                    label(placed.get(key)),
-                    placed.get(key).hand(),
-                    bodies.get(key),
-                    cuts.getOrDefault(key, List.of()).stream().map(shelf::canonical).toList()));
+            key -> work(placed.get(key), bodies.get(key), cuts.getOrDefault(key, List.of())));
     List<Solid> solids = joinery.solids(work);
     for (int i = 0; i < work.size(); i++) {
       Joinery.Work w = work.get(i);
@@ -499,6 +531,11 @@ public final class ChairBuilder {
         .parallel()
         .mapToObj(i -> part(order.get(i), placed.get(order.get(i)), work.get(i), solids.get(i)))
         .toList();
+  }
+
+  private Joinery.Work work(Stock stock, Csg body, List<Csg> cuts) {
+    return new Joinery.Work(
+        label(stock), stock.hand(), body, cuts.stream().map(shelf::canonical).toList());
   }
 
   private Part part(String key, Stock stock, Joinery.Work work, Solid solid) {

@@ -16,6 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.function.Supplier;
 
 /**
  * Turns the shapes of all parts into solids, each different shape once. The left of a pair is the
@@ -30,6 +33,8 @@ final class Joinery {
   private final Map<Same, Csg> turned = new ConcurrentHashMap<>();
 
   private final Map<Same, List<Convex>> cells = new ConcurrentHashMap<>();
+
+  private final List<ForkJoinTask<?>> begun = new ArrayList<>();
 
   /**
    * @param joints all joints of the chair, to name those at which a part cannot be made
@@ -93,11 +98,34 @@ final class Joinery {
   }
 
   /**
+   * Begins to make a solid on another thread. It waits on the shelf for {@link #solids}; if it
+   * cannot be made, that is told there.
+   *
+   * @param work asked for on that thread
+   */
+  void begin(Supplier<Work> work) {
+    begun.add(
+        ForkJoinPool.commonPool()
+            .submit(
+                () -> {
+                  Work made = asMade(work.get());
+                  shelf.solid(Content.of(made.finished()), () -> solid(made));
+                }));
+  }
+
+  /** Waits for what was begun, so that nobody works with the shelf any more. */
+  void awaitBegun() {
+    begun.forEach(ForkJoinTask::quietlyJoin);
+    begun.clear();
+  }
+
+  /**
    * The solids of all, in their order.
    *
    * @throws KernelFailure if one could not be made; it names the first in order
    */
   List<Solid> solids(List<Work> all) {
+    awaitBegun();
     List<Work> made = all.stream().map(this::asMade).toList();
     List<Content> keys = made.parallelStream().map(w -> Content.of(w.finished())).toList();
     List<Integer> missing = new ArrayList<>();

@@ -10,11 +10,16 @@ public final class Document {
   private final String file;
   private final String text;
   private final Json.Obj root;
+  private final Map<String, Design> designs;
 
-  Document(String file, String text, Json.Obj root) {
+  /**
+   * @param designs what was read of it: as drawn, and every variant
+   */
+  Document(String file, String text, Json.Obj root, Map<String, Design> designs) {
     this.file = file;
     this.text = text;
     this.root = root;
+    this.designs = Map.copyOf(designs);
   }
 
   /** The file as the user named it. */
@@ -51,6 +56,9 @@ public final class Document {
    * @return the design, or {@code unknown-variant}, or {@code unknown-name}
    */
   public Reading<Design> design(String variant, Map<String, Quantity> set) {
+    if (set.isEmpty() && designs.containsKey(variant)) {
+      return new Reading.Accepted<>(designs.get(variant));
+    }
     Problems problems = new Problems(file);
     Map<String, Json.Obj> variants = Variants.of(root);
     Json.Obj merged = root;

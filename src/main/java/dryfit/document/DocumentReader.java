@@ -2,6 +2,9 @@ package dryfit.document;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -30,9 +33,12 @@ public final class DocumentReader {
     String plain = ChairFile.of(text).text();
     Optional<Json> tree = JsonTree.read(plain, problems);
     if (tree.isPresent() && tree.get() instanceof Json.Obj root) {
-      validate(file, root, problems);
+      Map<String, Design> sound = sound(file, root);
+      if (sound.isEmpty()) {
+        findFaults(file, root, problems);
+      }
       return problems.none()
-          ? new Reading.Accepted<>(new Document(file, plain, root))
+          ? new Reading.Accepted<>(new Document(file, plain, root, sound))
           : new Reading.Refused<>(problems.all());
     }
     tree.ifPresent(
@@ -46,7 +52,41 @@ public final class DocumentReader {
     return new Reading.Refused<>(problems.all());
   }
 
-  private static void validate(String file, Json.Obj root, Problems problems) {
+  /**
+   * The design as drawn and that of every variant, in document order, each read by itself; empty if
+   * there is a fault in any of them.
+   */
+  private static Map<String, Design> sound(String file, Json.Obj root) {
+    Map<String, Json.Obj> all = new LinkedHashMap<>();
+    all.put(Design.AS_DRAWN, new Json.Obj(root.at(), Map.of()));
+    all.putAll(Variants.of(root));
+    if (all.size() > 1 + Limits.variants()) {
+      return Map.of();
+    }
+    List<Optional<Design>> read =
+        List.copyOf(all.entrySet()).parallelStream()
+            .map(each -> sound(file, root, each.getKey(), each.getValue()))
+            .toList();
+    if (read.stream().anyMatch(Optional::isEmpty)) {
+      return Map.of();
+    }
+    Map<String, Design> designs = new LinkedHashMap<>();
+    Iterator<Optional<Design>> next = read.iterator();
+    all.keySet().forEach(variant -> designs.put(variant, next.next().orElseThrow()));
+    return designs;
+  }
+
+  private static Optional<Design> sound(
+      String file, Json.Obj root, String variant, Json.Obj changes) {
+    Problems problems = new Problems(file);
+    Json.Obj merged =
+        variant.equals(Design.AS_DRAWN) ? root : new Variants(root, problems).apply(changes);
+    Design design = new DesignReader(root, merged, problems).read(file, variant);
+    return problems.none() ? Optional.of(design) : Optional.empty();
+  }
+
+  /** Again one after the other: what is told of the chair as drawn is not told of a variant too. */
+  private static void findFaults(String file, Json.Obj root, Problems problems) {
     new DesignReader(root, root, problems).read(file, Design.AS_DRAWN);
     Map<String, Json.Obj> variants = Variants.of(root);
     if (variants.size() > Limits.variants()) {

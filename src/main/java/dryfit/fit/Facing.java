@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * Where the other part's wood is met first the gap is negative. Where the line runs into another
  * mortise, there is no wall to measure to.
  *
- * <p>Belongs to one thread.
+ * <p>Belongs to one thread at a time.
  */
 final class Facing {
   /** Beyond this a wall no longer belongs to the joint, mm. */

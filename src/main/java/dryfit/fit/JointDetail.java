@@ -4,25 +4,81 @@ import dryfit.geometry.Vec3;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * What is measured at a joint beyond the few figures of {@link JointFit}: every side by itself, and
- * where. Depends on nothing but the joint and its two parts.
- *
- * @param gaps one entry a side that anything faces
- * @param walls wood left beside the mortise, one entry a side of its part, the thinnest first
- * @param play how far the joint lets its part swing; empty where nothing holds it sideways
- * @param reveal how the faces of the two parts stand to each other
+ * where. Depends on nothing but the joint and its two parts. Where on each side a gap is least and
+ * greatest takes many looks and no check asks for it: so it is looked for when it is first asked,
+ * once, by whatever thread asks.
  */
-public record JointDetail(
-    List<SideGap> gaps, List<Wall> walls, Optional<Play> play, Optional<Reveal> reveal) {
+public final class JointDetail {
   /** Nothing measured. */
   public static final JointDetail NONE =
-      new JointDetail(List.of(), List.of(), Optional.empty(), Optional.empty());
+      new JointDetail(() -> new Sides(List.of(), Optional.empty()), List.of(), Optional.empty());
 
-  public JointDetail {
-    gaps = List.copyOf(gaps);
-    walls = List.copyOf(walls);
+  /** Gone once the sides are known, and with it all that it looks at. */
+  private Supplier<Sides> look;
+
+  private Sides sides;
+  private final List<Wall> walls;
+  private final Optional<Reveal> reveal;
+
+  /**
+   * What every side comes to.
+   *
+   * @param gaps one entry a side that anything faces
+   * @param play empty where nothing holds the part sideways
+   */
+  record Sides(List<SideGap> gaps, Optional<Play> play) {
+    Sides {
+      gaps = List.copyOf(gaps);
+    }
+
+    private Sides mirrored() {
+      return new Sides(
+          gaps.stream()
+              .map(g -> new SideGap(g.side(), g.least().mirrored(), g.greatest().mirrored()))
+              .toList(),
+          play);
+    }
+  }
+
+  /**
+   * @param look measures the sides; called once at most
+   */
+  JointDetail(Supplier<Sides> look, List<Wall> walls, Optional<Reveal> reveal) {
+    this.look = look;
+    this.walls = List.copyOf(walls);
+    this.reveal = reveal;
+  }
+
+  private synchronized Sides sides() {
+    if (sides == null) {
+      sides = look.get();
+      look = null;
+    }
+    return sides;
+  }
+
+  /** One entry a side that anything faces. */
+  public List<SideGap> gaps() {
+    return sides().gaps();
+  }
+
+  /** Wood left beside the mortise, one entry a side of its part, the thinnest first. */
+  public List<Wall> walls() {
+    return walls;
+  }
+
+  /** How far the joint lets its part swing; empty where nothing holds it sideways. */
+  public Optional<Play> play() {
+    return sides().play();
+  }
+
+  /** How the faces of the two parts stand to each other. */
+  public Optional<Reveal> reveal() {
+    return reveal;
   }
 
   /**
@@ -31,13 +87,10 @@ public record JointDetail(
    */
   JointDetail mirrored() {
     return new JointDetail(
-        gaps.stream()
-            .map(g -> new SideGap(g.side(), g.least().mirrored(), g.greatest().mirrored()))
-            .toList(),
+        () -> sides().mirrored(),
         walls.stream()
             .map(w -> new Wall(w.face(), w.end(), w.left().mirrored(), w.way().mirrored()))
             .toList(),
-        play,
         reveal.map(
             r ->
                 new Reveal(

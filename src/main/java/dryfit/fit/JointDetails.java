@@ -24,6 +24,14 @@ final class JointDetails {
     Placed tenoned = assembly.tenoned(joint);
     Placed mortised = assembly.mortised(joint);
     JointWords words = new JointWords(joint);
+    return new JointDetail(
+        () -> sides(joint, tenoned, facing, shoulder),
+        wall.sides(words),
+        Reveals.of(joint, tenoned, mortised));
+  }
+
+  private static JointDetail.Sides sides(
+      Joint joint, Placed tenoned, List<Facing> facing, List<ShoulderGap.Sample> shoulder) {
     List<SideGap> gaps = new ArrayList<>();
     for (int i = 0; i < facing.size(); i++) {
       Joint alone = joint.alone(joint.tenons().get(i));
@@ -34,8 +42,8 @@ final class JointDetails {
     // Several tenons side by side hold a part straight over their whole row.
     Optional<Play> play =
         joint.tenons().size() == 1 ? play(joint, tenoned, gaps) : Optional.empty();
-    ShoulderGap.side(joint, shoulder, words).ifPresent(gaps::add);
-    return new JointDetail(gaps, wall.sides(words), play, Reveals.of(joint, tenoned, mortised));
+    ShoulderGap.side(joint, shoulder, new JointWords(joint)).ifPresent(gaps::add);
+    return new JointDetail.Sides(gaps, play);
   }
 
   /** The same side of several tenons is one side. */
