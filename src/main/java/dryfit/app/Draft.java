@@ -11,6 +11,7 @@ import dryfit.document.Edits;
 import dryfit.document.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -149,6 +150,16 @@ public final class Draft {
    */
   public Reading<Document> waive(String check, String joint, String part, String because) {
     return edit("accept " + check, document -> Edits.waiver(document, check, joint, part, because));
+  }
+
+  /**
+   * Accepts findings no longer ({@link Edits#withoutWaivers}).
+   *
+   * @param check what was accepted, to call the step by
+   */
+  public Reading<Document> acceptNoLonger(String check, Collection<String> waivers) {
+    return edit(
+        "accept " + check + " no longer", document -> Edits.withoutWaivers(document, waivers));
   }
 
   /**

@@ -33,6 +33,7 @@ public final class Exporting {
   private final Chair chair;
   private final TextStyle style;
   private final Kernel kernel;
+  private final Page.Paper paper;
 
   /** What can be written. For another set: a value here, and its line in {@link #fill}. */
   public enum What {
@@ -109,12 +110,15 @@ public final class Exporting {
 
   /**
    * @param document the one the chair is built from
+   * @param paper what bench book, templates and boards are laid out on
    */
-  public Exporting(Document document, Chair chair, TextStyle style, Kernel kernel) {
+  public Exporting(
+      Document document, Chair chair, TextStyle style, Kernel kernel, Page.Paper paper) {
     this.document = document;
     this.chair = chair;
     this.style = style;
     this.kernel = kernel;
+    this.paper = paper;
   }
 
   /** Writes a set into a folder, which is made if it is missing. */
@@ -149,7 +153,7 @@ public final class Exporting {
       case JIGS -> new MakeJigs(to, kernel).make(chair, "", Optional.empty(), watch::jig);
       case BOARDS ->
           PlanBoards.of(chair, chair.design().boards())
-              .write(to, style, paper(), watch.of(Optional.empty()));
+              .write(to, style, paper, watch.of(Optional.empty()));
       case SHEETS -> book(to, watch);
       case TEMPLATES -> templates(to, watch);
       case COMPARISON -> watch.of(Optional.of(OptionalInt.of(1))).accept(comparison(to));
@@ -169,7 +173,7 @@ public final class Exporting {
   /** On paper and for a telephone; it can be broken off between what takes long. */
   private void book(Path to, Watch watch) {
     FitReport report = FitChair.of(chair).report();
-    MakeBook maker = new MakeBook(style, paper());
+    MakeBook maker = new MakeBook(style, paper);
     MakeBook.Format[] forms = MakeBook.Format.values();
     for (MakeBook.Format form : forms) {
       watch.goOn(OptionalInt.of(forms.length));
@@ -184,7 +188,7 @@ public final class Exporting {
     TextStyle coarse = new TextStyle(style.unit(), DrawTemplates.FRACTIONS, false, false);
     DrawTemplates draw =
         new DrawTemplates(
-            to, DrawTemplates.usual(chair.design()), coarse, Optional.of(paper()), PaperFormat.PDF);
+            to, DrawTemplates.usual(chair.design()), coarse, Optional.of(paper), PaperFormat.PDF);
     draw.draw(chair, TemplateMaker.shaped(chair), watch::template);
     draw.mouths(chair, DrawTemplates.parts(chair), watch::template);
     if (watch.done == 0) {
@@ -192,8 +196,9 @@ public final class Exporting {
     }
   }
 
-  private Page.Paper paper() {
-    return chair.design().unit() == Design.LengthUnit.IN ? Page.Paper.LETTER : Page.Paper.A4;
+  /** What is in the printer of someone who writes in this unit. */
+  public static Page.Paper usual(Design design) {
+    return design.unit() == Design.LengthUnit.IN ? Page.Paper.LETTER : Page.Paper.A4;
   }
 
   /** Counts what is told and breaks off where it is told to. */

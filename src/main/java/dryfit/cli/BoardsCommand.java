@@ -1,5 +1,6 @@
 package dryfit.cli;
 
+import dryfit.app.Exporting;
 import dryfit.app.Exit;
 import dryfit.app.OpenChair;
 import dryfit.app.PlanBoards;
@@ -101,7 +102,7 @@ final class BoardsCommand implements Callable<Integer> {
   }
 
   private Exit write(PlanBoards boards, TextStyle style) {
-    Page.Paper sheet = paper != null ? paper : Papers.usual(boards.chair().design());
+    Page.Paper sheet = paper != null ? paper : Exporting.usual(boards.chair().design());
     return boards.write(
         to,
         style,

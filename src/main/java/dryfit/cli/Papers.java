@@ -1,6 +1,5 @@
 package dryfit.cli;
 
-import dryfit.document.Design;
 import dryfit.export.paper.Page;
 import java.util.Arrays;
 
@@ -13,10 +12,5 @@ final class Papers extends Words<Page.Paper> {
             Arrays.stream(Page.Paper.values())
                 .filter(p -> p.word().equalsIgnoreCase(word))
                 .findFirst());
-  }
-
-  /** What is in the printer of someone who writes in this unit. */
-  static Page.Paper usual(Design design) {
-    return design.unit() == Design.LengthUnit.IN ? Page.Paper.LETTER : Page.Paper.A4;
   }
 }

@@ -1,5 +1,6 @@
 package dryfit.cli;
 
+import dryfit.app.Exporting;
 import dryfit.app.FileNames;
 import dryfit.app.FitChair;
 import dryfit.app.MakeBook;
@@ -80,7 +81,7 @@ final class SheetsCommand implements Callable<Integer> {
     bar.show(2, 4);
     TextStyle usual = TextStyle.of(built.design().unit());
     TextStyle style = new TextStyle(units.or(usual.unit()), usual.denominator(), decimals, false);
-    MakeBook maker = new MakeBook(style, paper != null ? paper : Papers.usual(built.design()));
+    MakeBook maker = new MakeBook(style, paper != null ? paper : Exporting.usual(built.design()));
     MakeBook.Format form = form();
     Path path =
         to != null ? to : FileNames.folder(built.design()).resolve("bench-book." + form.word());

@@ -1,5 +1,6 @@
 package dryfit.cli;
 
+import dryfit.app.Exporting;
 import dryfit.app.DrawTemplates;
 import dryfit.app.FileNames;
 import dryfit.app.OpenChair;
@@ -143,7 +144,7 @@ final class TemplatesCommand implements Callable<Integer> {
     Path folder = to != null ? to : FileNames.folder(design).resolve("templates");
     Length.Unit unit = units.or(TextStyle.of(design.unit()).unit());
     TextStyle style = new TextStyle(unit, DrawTemplates.FRACTIONS, false, false);
-    Optional<Paper> sheet = paper == null ? Optional.of(Papers.usual(design)) : paper.of();
+    Optional<Paper> sheet = paper == null ? Optional.of(Exporting.usual(design)) : paper.of();
     DrawTemplates draw = new DrawTemplates(folder, wanted(design), style, sheet, format);
     return (mouths
             ? draw.mouths(

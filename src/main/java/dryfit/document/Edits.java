@@ -1,6 +1,7 @@
 package dryfit.document;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -123,6 +124,28 @@ public final class Edits {
     return document.has("/waived")
         ? document.added("/waived", "", waiver.toString())
         : document.added("", "waived", "[ " + waiver + " ]");
+  }
+
+  /**
+   * Accepts findings no longer.
+   *
+   * @param waivers places of the entries to take out, {@link Design.Waiver#pointer}; with the last
+   *     one the list goes too
+   */
+  public static Reading<Document> withoutWaivers(Document document, Collection<String> waivers) {
+    Json.Arr list = (Json.Arr) document.root().members().get("waived");
+    if (waivers.size() == list.items().size()) {
+      return document.without("/waived");
+    }
+    Reading<Document> left = new Reading.Accepted<>(document);
+    // From the end, so that those before keep their places.
+    for (int i = list.items().size() - 1; i >= 0; i--) {
+      if (waivers.contains("/waived/" + i)
+          && left instanceof Reading.Accepted<Document> accepted) {
+        left = accepted.value().without("/waived/" + i);
+      }
+    }
+    return left;
   }
 
   /** An entry as the JSON of a dimension. */

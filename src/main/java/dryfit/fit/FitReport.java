@@ -1,6 +1,7 @@
 package dryfit.fit;
 
 import dryfit.build.Chair;
+import dryfit.document.Design.Waiver;
 import java.util.List;
 
 /**
@@ -29,6 +30,11 @@ public record FitReport(
   /** Whether it fits only because the maker accepted what would otherwise stop the build. */
   public boolean fitsOnlyAsAccepted() {
     return fits() && findings.stream().anyMatch(Finding::wouldStopTheBuild);
+  }
+
+  /** What of the document accepts a finding; none where it is not accepted. */
+  public List<Waiver> accepting(Finding finding) {
+    return Waivers.accepting(chair, finding);
   }
 
   /** The verdict in a few words, small letters. */

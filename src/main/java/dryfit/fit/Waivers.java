@@ -41,6 +41,11 @@ final class Waivers {
     return out;
   }
 
+  /** The waivers that accept a finding, in the order of the document. */
+  static List<Waiver> accepting(Chair chair, Finding f) {
+    return chair.design().waived().stream().filter(w -> accepts(chair, w, f)).toList();
+  }
+
   private static boolean accepts(Chair chair, Waiver w, Finding f) {
     return w.check().equals(f.check())
         && !f.check().equals(COULD_NOT_MEASURE)

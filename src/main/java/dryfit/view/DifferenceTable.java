@@ -11,14 +11,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 
 /** What differs between designs: figures in their groups, then findings that not all have. */
 final class DifferenceTable extends GridPane {
   private static final double NAME = 300;
+  private final DoubleProperty down = new SimpleDoubleProperty();
   private int rows;
 
   DifferenceTable() {
@@ -33,6 +39,7 @@ final class DifferenceTable extends GridPane {
     rows = 0;
     List<Side> sides = comparison.sides();
     row("", sides.stream().map(Side::name).toList(), true);
+    stay();
     row("", sides.stream().map(s -> s.report().verdict()).toList(), false);
     for (Datum.Group group : Datum.Group.values()) {
       group(comparison, group, style);
@@ -50,6 +57,33 @@ final class DifferenceTable extends GridPane {
       head("This chair has no other variant to hold beside it.");
     } else if (comparison.rows().isEmpty() && comparison.findings().isEmpty()) {
       head("They are the same in every figure and finding.");
+    }
+  }
+
+  /**
+   * Keeps the names of the designs in sight while the rest goes by under them.
+   *
+   * @param pane scrolls this table
+   */
+  void stayIn(ScrollPane pane) {
+    down.bind(
+        Bindings.createDoubleBinding(
+            () ->
+                pane.getVvalue()
+                    * Math.max(0, getHeight() - pane.getViewportBounds().getHeight()),
+            pane.vvalueProperty(),
+            pane.viewportBoundsProperty(),
+            heightProperty()));
+  }
+
+  private void stay() {
+    Region behind = new Region();
+    behind.getStyleClass().add("stays");
+    add(behind, 0, 0, REMAINING, 1);
+    behind.toBack();
+    for (Node cell : getChildren()) {
+      cell.translateYProperty().bind(down);
+      cell.setViewOrder(-1);
     }
   }
 

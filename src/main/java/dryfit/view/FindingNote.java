@@ -2,9 +2,11 @@ package dryfit.view;
 
 import dryfit.build.Joint;
 import dryfit.build.Part;
+import dryfit.document.Design.Waiver;
 import dryfit.document.JointPlan;
 import dryfit.export.FindingText;
 import dryfit.fit.Finding;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;
@@ -87,13 +89,13 @@ final class FindingNote extends VBox {
       changed.reason.setText(reason.getText());
       return Optional.of(changed);
     }
-    still.ifPresent(f -> standing(f.waived()));
     return still.map(f -> this);
   }
 
   /** Whichever unit it is told in. */
   private boolean tellsTheSame(Finding other) {
     return other.severity() == finding.severity()
+        && other.waived().equals(finding.waived())
         && Double.compare(other.measured(), finding.measured()) == 0;
   }
 
@@ -106,23 +108,53 @@ final class FindingNote extends VBox {
     if (waived.isPresent()) {
       Label because = label("Accepted, because: " + waived.get(), "accepted");
       because.setId("accepted");
-      below.getChildren().setAll(because);
+      Button noLonger = pill("accept it no longer", "accept-no-longer", this::acceptNoLonger);
+      below.getChildren().setAll(because, noLonger);
+      int others = acceptedTogether();
+      if (others > 0) {
+        String findings = others == 1 ? "another finding" : others + " other findings";
+        below.getChildren().add(label("The same words accept " + findings + ".", "quiet"));
+      }
+      below.getChildren().add(refused);
       open = false;
     } else if (finding.check().equals(NOT_MEASURED)
         || finding.severity() == Finding.Severity.KNOW) {
       below.getChildren().clear();
       open = false;
     } else if (!open) {
-      Button accept = new Button("accept it");
-      accept.getStyleClass().setAll("pill");
-      accept.setId("accept");
+      Button accept = pill("accept it", "accept", this::accept);
       accept.setAccessibleText("accept this finding, for the reason beside");
-      accept.setMinWidth(USE_PREF_SIZE);
-      accept.setOnAction(e -> accept());
       HBox.setHgrow(reason, Priority.ALWAYS);
       below.getChildren().setAll(new HBox(8, reason, accept), refused);
       open = true;
     }
+  }
+
+  /** How many findings, told apart on the tickets, go unaccepted with this one. */
+  private int acceptedTogether() {
+    List<Waiver> own = shown.report().accepting(finding);
+    long all =
+        Words.told(shown.report()).stream()
+            .map(alike -> alike.get(0))
+            .filter(f -> shown.report().accepting(f).stream().anyMatch(own::contains))
+            .count();
+    return (int) Math.max(0, all - 1);
+  }
+
+  private void acceptNoLonger() {
+    session.acceptNoLonger(
+        finding.check(),
+        shown.report().accepting(finding).stream().map(Waiver::pointer).toList(),
+        why -> refused.setText(why.orElse("")));
+  }
+
+  private static Button pill(String text, String id, Runnable does) {
+    Button pill = new Button(text);
+    pill.getStyleClass().setAll("pill");
+    pill.setId(id);
+    pill.setMinWidth(USE_PREF_SIZE);
+    pill.setOnAction(e -> does.run());
+    return pill;
   }
 
   private void key(KeyEvent e) {

@@ -23,7 +23,8 @@ final class LaidOver {
   /** How much of the light the tint holds back. */
   private static final double TINT = 0.30;
 
-  private static final Color BLUE = Color.web("#1d4f91");
+  /** Bright enough to show on dark walnut, dark enough on paper. */
+  private static final Color BLUE = Color.web("#2b74d8");
 
   private final Group lines = new Group();
   private final Group tints = new Group();

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -307,6 +308,16 @@ final class Session {
   void waive(
       String check, String joint, String part, String because, Consumer<Optional<String>> answer) {
     change(d -> d.waive(check, joint, part, because), answer);
+  }
+
+  /**
+   * Accepts findings no longer; a step that can be taken back.
+   *
+   * @param waivers places in the document of what accepts them
+   */
+  void acceptNoLonger(
+      String check, Collection<String> waivers, Consumer<Optional<String>> answer) {
+    change(d -> d.acceptNoLonger(check, waivers), answer);
   }
 
   /** Adds a variant that is as the chosen one is now, and chooses it. */

@@ -64,6 +64,8 @@ final class SideBySide extends BorderPane {
     inWood.setAlignment(Pos.CENTER_LEFT);
     inInk.setAlignment(Pos.CENTER_LEFT);
     ScrollPane below = new ScrollPane(table);
+    table.stayIn(below);
+    below.setId("differing");
     below.getStyleClass().add("side-scroll");
     below.setPrefHeight(190);
     below.setFitToWidth(true);

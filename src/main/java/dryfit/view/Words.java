@@ -23,6 +23,28 @@ import java.util.stream.Stream;
 
 /** How things are called on screen. */
 final class Words {
+  /** What a check measures, where its sentence does not begin with it. */
+  private static final Map<String, String> MEASURED =
+      Map.ofEntries(
+          Map.entry("tenon-too-fat", "gap"),
+          Map.entry("tenon-loose", "gap"),
+          Map.entry("no-glue-room", "gap"),
+          Map.entry("shoulder-open", "gap"),
+          Map.entry("thin-wall", "wood left"),
+          Map.entry("mortise-breaks-out", "wood left"),
+          Map.entry("parts-collide", "overlap"),
+          Map.entry("tenons-meet", "overlap"),
+          Map.entry("mortises-meet", "wood between"),
+          Map.entry("tenon-thin", "tenon"),
+          Map.entry("tenon-thick", "tenon"),
+          Map.entry("tenon-wide", "tenon"),
+          Map.entry("tenon-short", "tenon"),
+          Map.entry("short-fibre", "fibre"),
+          Map.entry("grain-runs-out", "slope"),
+          Map.entry("side-rail-joint", "tenon"),
+          Map.entry("out-of-square", "off square"),
+          Map.entry("out-of-level", "off level"));
+
   private static final int MOST = 6;
   private static final int BRIEF = 60;
 
@@ -151,12 +173,17 @@ final class Words {
 
   /** What was measured and what is allowed; empty where nothing is. */
   static String figures(Finding f, TextStyle style) {
-    return f.severity() == Finding.Severity.KNOW
-        ? ""
-        : "measured "
-            + style.quantity(f.measured(), f.unit())
-            + " · limit "
-            + style.quantity(f.limit(), f.unit());
+    if (f.severity() == Finding.Severity.KNOW) {
+      return "";
+    }
+    boolean atLeast =
+        Math.abs(f.measured() - f.limit() - f.margin())
+            <= Math.abs(f.limit() - f.measured() - f.margin());
+    return MEASURED.getOrDefault(f.check(), "measured")
+        + " "
+        + style.quantity(f.measured(), f.unit())
+        + (atLeast ? " · at least " : " · at most ")
+        + style.quantity(f.limit(), f.unit());
   }
 
   /** The first of what differs between the file and the bench, as more to a sentence. */

@@ -6,6 +6,7 @@ import dryfit.app.Exporting.What;
 import dryfit.app.FileNames;
 import dryfit.app.KernelChoice;
 import dryfit.export.TextStyle;
+import dryfit.export.paper.Page;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.FlowPane;
@@ -37,6 +39,7 @@ final class WriteSheet extends VBox {
   private final Label how = new Label();
   private Optional<AtomicBoolean> stop = Optional.empty();
   private Optional<Path> chosen = Optional.empty();
+  private Optional<Page.Paper> paper = Optional.empty();
   private TextStyle style;
 
   WriteSheet(Session session, Desk desk) {
@@ -78,6 +81,7 @@ final class WriteSheet extends VBox {
       FlowPane row = new FlowPane(10, 2, word, about);
       rows.add(row);
     }
+    rows.add(papers());
     Label into = line("into " + folder(), "quiet");
     into.setId("write-into");
     rows.add(into);
@@ -85,6 +89,29 @@ final class WriteSheet extends VBox {
         new FlowPane(
             10, 8, pill("another folder", this::choose), pill("not now", () -> setVisible(false))));
     getChildren().setAll(rows);
+  }
+
+  /** What lies in the printer: for the bench book, templates and boards. */
+  private Node papers() {
+    FlowPane row = new FlowPane(10, 2, line("printed on", "quiet"));
+    for (Page.Paper each : Page.Paper.values()) {
+      ToggleButton word = new ToggleButton(each.word());
+      word.getStyleClass().setAll("pill");
+      word.setId("paper-" + each.word());
+      word.setAccessibleText("bench book, templates and boards on " + each.word() + " paper");
+      word.setSelected(each == paper());
+      word.setOnAction(
+          e -> {
+            paper = Optional.of(each);
+            offer();
+          });
+      row.getChildren().add(word);
+    }
+    return row;
+  }
+
+  private Page.Paper paper() {
+    return paper.orElse(Exporting.usual(session.shown().get().design()));
   }
 
   /** Beside the chair's own file, in a folder named as the terminal names it. */
@@ -119,7 +146,8 @@ final class WriteSheet extends VBox {
     how.setText("Writing " + what.word() + " …");
     getChildren().setAll(how, bar, pill("break off", () -> flag.set(true)));
     Exporting exporting =
-        new Exporting(shown.document(), shown.chair(), style, KernelChoice.USUAL.kernel());
+        new Exporting(
+            shown.document(), shown.chair(), style, KernelChoice.USUAL.kernel(), paper());
     Thread writer =
         new Thread(
             () -> {

@@ -30,7 +30,8 @@ class ExportingTest {
         ready.document(),
         ready.chair(),
         TextStyle.of(ready.chair().design().unit()),
-        KernelChoice.USUAL.kernel());
+        KernelChoice.USUAL.kernel(),
+        Exporting.usual(ready.chair().design()));
   }
 
   private static List<String> names(Path of) throws IOException {

@@ -55,6 +55,19 @@ class EditsTest {
   }
 
   @Test
+  void whatIsAcceptedNoLongerGoesAndTheListWithTheLast() {
+    String other = WAIVER.replace("thin-wall", "tenon-short");
+    String two = HEAD + ", \"waived\": [ " + WAIVER + ", " + other + " ] }";
+    Document document = Samples.document(two);
+    assertThat(text(Edits.withoutWaivers(document, List.of("/waived/0"))))
+        .isEqualTo(HEAD + ", \"waived\": [ " + other + " ] }");
+    assertThat(text(Edits.withoutWaivers(document, List.of("/waived/1"))))
+        .isEqualTo(HEAD + ", \"waived\": [ " + WAIVER + " ] }");
+    assertThat(text(Edits.withoutWaivers(document, List.of("/waived/0", "/waived/1"))))
+        .isEqualTo(HEAD + " }");
+  }
+
+  @Test
   void whatIsTakenOutTakesItsCommaAlong() {
     Document document = Samples.document(HEAD + ", \"variants\": { \"a\": {}, \"b\": {} } }");
     assertThat(text(document.without("/variants/a")))

@@ -1,12 +1,15 @@
 package dryfit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -51,6 +54,22 @@ class BesideWindowTest extends WindowTest {
         .contains("does not fit");
     assertThat(told).anyMatch(t -> t.startsWith("Stops the build: "));
     screen.photograph("15-side-by-side");
+    ScrollPane below = robot.lookup("#differing").query();
+    Node name = robot.lookup(".differences .heading").queryAll().iterator().next();
+    double high = OnScreen.ask(() -> name.localToScene(0, 0).getY());
+    Node figure = robot.lookup(".differences .figure").queryAll().iterator().next();
+    assertThat(OnScreen.ask(() -> name.localToScene(0, 0).getX()))
+        .as("each name over its figures")
+        .isEqualTo(OnScreen.ask(() -> figure.localToScene(0, 0).getX()));
+    OnScreen.ask(
+        () -> {
+          below.setVvalue(0.5);
+          return null;
+        });
+    screen.settled();
+    double then = OnScreen.ask(() -> name.localToScene(0, 0).getY());
+    assertThat(then).as("names stay while the figures go by").isCloseTo(high, within(1.0));
+    screen.photograph("49-differences-further-down");
 
     robot.clickOn("#lay-over");
     screen.settled();

@@ -81,6 +81,14 @@ class MakerWindowTest extends WindowTest {
                 .filter(f -> f.waived().equals(java.util.Optional.of("tried it in pine"))))
         .isNotEmpty();
     screen.photograph("24-accepted");
+    robot.clickOn("#accept-no-longer");
+    screen.settled();
+    assertThat(screen.shown().document().text()).isEqualTo(Files.readString(own));
+    assertThat(robot.lookup("#accepted").queryAll()).isEmpty();
+    assertThat(robot.lookup("#accept").queryAll()).as("may be accepted again").hasSize(1);
+    robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
+    screen.settled();
+    assertThat(text(robot, "#accepted")).isEqualTo("Accepted, because: tried it in pine");
     robot.press(KeyCode.CONTROL).type(KeyCode.Z).release(KeyCode.CONTROL);
     screen.settled();
     assertThat(screen.shown().document().text()).isEqualTo(Files.readString(own));

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfit.app.CompareChairs;
 import dryfit.app.Draft;
+import dryfit.app.FitChair;
 import dryfit.app.KernelChoice;
+import dryfit.app.OpenChair;
 import dryfit.build.Chair;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
@@ -45,6 +47,22 @@ class WordsTest {
             .isEqualTo(count(terminal, what));
       }
     }
+  }
+
+  @Test
+  void aFigureSaysWhatItMeasuresAndWhichWayItsLimitGoes() {
+    OpenChair.Ready ready =
+        (OpenChair.Ready)
+            OpenChair.open(
+                Path.of("models/harbour-armchair.json"),
+                "deep tenons",
+                KernelChoice.USUAL.kernel());
+    List<String> told =
+        FitChair.of(ready.chair()).report().findings().stream()
+            .map(f -> Words.figures(f, TextStyle.of(Design.LengthUnit.MM)))
+            .toList();
+    assertThat(told).anyMatch(t -> t.matches("overlap [\\d.]+ mm · at most 0.00 mm"));
+    assertThat(told).anyMatch(t -> t.matches("wood between −[\\d.]+ mm · at least 0.00 mm"));
   }
 
   @Test

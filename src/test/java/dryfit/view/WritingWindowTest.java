@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dryfit.app.Exporting;
 import java.nio.file.Files;
@@ -9,6 +10,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -83,6 +87,26 @@ class WritingWindowTest extends WindowTest {
     OnScreen.await("the files", () -> !robot.lookup("#write-show-in-folder").queryAll().isEmpty());
     assertThat(text(robot, "#writing")).contains(" in " + folder);
     assertThat(names(folder)).isNotEmpty().noneMatch(name -> name.endsWith(".part"));
+  }
+
+  @Test
+  void paperIsThatOfTheUnitUntilItIsChosen(FxRobot robot) throws Exception {
+    screen.open(Path.of("models/low-stool.json"));
+    Path folder = state.resolve("on-paper");
+    screen.desk.answer = Optional.of(folder);
+    robot.clickOn("#write-files");
+    assertThat(robot.lookup("#paper-A4").<ToggleButton>query().isSelected()).isTrue();
+    robot.clickOn("#paper-letter");
+    assertThat(robot.lookup("#paper-A4").<ToggleButton>query().isSelected()).isFalse();
+    robot.clickOn("#write-another-folder");
+    screen.photograph("48-write-on-letter");
+    robot.clickOn("#write-bench-book");
+    OnScreen.await("the files", () -> !robot.lookup("#write-show-in-folder").queryAll().isEmpty());
+    try (PDDocument book = Loader.loadPDF(folder.resolve("bench-book.pdf").toFile())) {
+      // 8 1/2 by 11 in, in points of 1/72 in.
+      assertThat(book.getPage(0).getMediaBox().getWidth()).isCloseTo(612, within(0.1f));
+      assertThat(book.getPage(0).getMediaBox().getHeight()).isCloseTo(792, within(0.1f));
+    }
   }
 
   private static List<String> names(Path folder) throws Exception {
