@@ -1,7 +1,7 @@
 package dryfit.cli;
 
-import dryfit.app.Exporting;
 import dryfit.app.Exit;
+import dryfit.app.Exporting;
 import dryfit.app.OpenChair;
 import dryfit.app.PlanBoards;
 import dryfit.app.WrittenFiles;

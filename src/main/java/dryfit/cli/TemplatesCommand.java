@@ -1,7 +1,7 @@
 package dryfit.cli;
 
-import dryfit.app.Exporting;
 import dryfit.app.DrawTemplates;
+import dryfit.app.Exporting;
 import dryfit.app.FileNames;
 import dryfit.app.OpenChair;
 import dryfit.app.PaperFormat;

@@ -140,8 +140,7 @@ public final class Edits {
     Reading<Document> left = new Reading.Accepted<>(document);
     // From the end, so that those before keep their places.
     for (int i = list.items().size() - 1; i >= 0; i--) {
-      if (waivers.contains("/waived/" + i)
-          && left instanceof Reading.Accepted<Document> accepted) {
+      if (waivers.contains("/waived/" + i) && left instanceof Reading.Accepted<Document> accepted) {
         left = accepted.value().without("/waived/" + i);
       }
     }

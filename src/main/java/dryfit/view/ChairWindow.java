@@ -169,7 +169,7 @@ final class ChairWindow {
   /** Whether the chair on the bench can be put together is known by now. */
   private void assured(GoingTogether.Answer answer) {
     if (!answer.stuck().isEmpty()) {
-      header.locked();
+      header.locked(answer.of().report());
       tickets.locked(Pulling.holding(answer.of().chair(), answer.stuck()), seeing::pullApart);
     }
   }
@@ -455,7 +455,7 @@ final class ChairWindow {
         && moved.disk() instanceof OnDisk.Changed theirs) {
       askedOf = theirs.differences();
       question.ask(
-          "Not saved: someone else has changed the file since it was opened."
+          "Not saved: the file was changed outside this window since it was opened."
               + Words.differences(theirs.differences()),
           List.of(
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),

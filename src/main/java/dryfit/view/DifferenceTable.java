@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -24,6 +25,10 @@ import javafx.scene.layout.Region;
 /** What differs between designs: figures in their groups, then findings that not all have. */
 final class DifferenceTable extends GridPane {
   private static final double NAME = 300;
+
+  /** The hand in the name of a part or joint, at its end; not a way that something goes. */
+  private static final String HAND = ", (?:right|left)(:|$)";
+
   private final DoubleProperty down = new SimpleDoubleProperty();
   private int rows;
 
@@ -69,8 +74,7 @@ final class DifferenceTable extends GridPane {
     down.bind(
         Bindings.createDoubleBinding(
             () ->
-                pane.getVvalue()
-                    * Math.max(0, getHeight() - pane.getViewportBounds().getHeight()),
+                pane.getVvalue() * Math.max(0, getHeight() - pane.getViewportBounds().getHeight()),
             pane.vvalueProperty(),
             pane.viewportBoundsProperty(),
             heightProperty()));
@@ -92,8 +96,10 @@ final class DifferenceTable extends GridPane {
     for (Row row : comparison.rows()) {
       if (row.key().group() == group) {
         List<String> same = new ArrayList<>(values(row, style));
-        same.add(name(row).replaceAll("\\b(right|left)\\b", "hand"));
-        alike.computeIfAbsent(same, k -> new ArrayList<>()).add(row);
+        if (Set.copyOf(same).size() > 1) {
+          same.add(name(row).replaceAll(HAND, "$1"));
+          alike.computeIfAbsent(same, k -> new ArrayList<>()).add(row);
+        }
       }
     }
     if (!alike.isEmpty()) {
@@ -103,7 +109,7 @@ final class DifferenceTable extends GridPane {
       String name = name(rowsAlike.get(0));
       boolean both = rowsAlike.size() == 2;
       row(
-          both ? name.replaceAll(",? (right|left)\\b", ", both hands") : name,
+          both ? name.replaceAll(HAND, ", both hands$1") : name,
           values(rowsAlike.get(0), style),
           false);
     }
@@ -113,7 +119,9 @@ final class DifferenceTable extends GridPane {
     boolean dimension = row.key().group() == Datum.Group.DIMENSION;
     String subject =
         dimension ? Words.dimension(row.key().subject()) : Words.part(row.key().subject());
-    String what = row.key().what();
+    // Some figures of the whole chair name a part in their words.
+    String own = row.key().what();
+    String what = own.contains(" at ") ? Words.part(own) : own;
     return subject + (subject.isEmpty() || what.isEmpty() ? "" : ": ") + what;
   }
 

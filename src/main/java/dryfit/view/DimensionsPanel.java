@@ -20,6 +20,7 @@ import javafx.scene.layout.VBox;
  * All dimensions of the chair: what can be slid first, then fixed sizes, then what is worked out.
  */
 final class DimensionsPanel extends VBox {
+  private final Label title = new Label("Dimensions");
   private final Session session;
   private final TextField search = new TextField();
   private final VBox list = new VBox(7);
@@ -40,7 +41,6 @@ final class DimensionsPanel extends VBox {
     setId("dimensions");
     setPrefWidth(268);
     setMinWidth(268);
-    Label title = new Label("Dimensions");
     title.getStyleClass().add("heading");
     search.setPromptText("find a dimension");
     search.setAccessibleText("find a dimension");
@@ -78,6 +78,7 @@ final class DimensionsPanel extends VBox {
 
   void show(Shown shown, Length.Unit unit) {
     dimensions = shown.design().dimensions();
+    title.setText("Dimensions, in " + (unit == Length.Unit.IN ? "inches" : "mm"));
     String now = shown.document().file() + "\n" + shown.design().variant();
     if (!now.equals(design)) {
       design = now;

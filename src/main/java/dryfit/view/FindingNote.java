@@ -26,6 +26,9 @@ final class FindingNote extends VBox {
   /** What nobody can accept, for nobody knows what it is. */
   private static final String NOT_MEASURED = "could-not-measure";
 
+  /** What accepts nothing any more; its place in the document is that of the acceptance. */
+  private static final String IDLE = "waiver-idle";
+
   private final Session session;
   private final Finding finding;
   private final TextField reason = new TextField();
@@ -117,6 +120,11 @@ final class FindingNote extends VBox {
       }
       below.getChildren().add(refused);
       open = false;
+    } else if (finding.check().equals(IDLE)) {
+      below
+          .getChildren()
+          .setAll(pill("take it out of the document", "take-out", this::takeOut), refused);
+      open = false;
     } else if (finding.check().equals(NOT_MEASURED)
         || finding.severity() == Finding.Severity.KNOW) {
       below.getChildren().clear();
@@ -139,6 +147,11 @@ final class FindingNote extends VBox {
             .filter(f -> shown.report().accepting(f).stream().anyMatch(own::contains))
             .count();
     return (int) Math.max(0, all - 1);
+  }
+
+  private void takeOut() {
+    session.acceptNoLonger(
+        finding.check(), List.of(finding.pointer()), why -> refused.setText(why.orElse("")));
   }
 
   private void acceptNoLonger() {

@@ -194,8 +194,8 @@ final class Header extends VBox {
   }
 
   /** All fits, and still it cannot be put together. */
-  void locked() {
-    verdict.setText("fits, but cannot be put together");
+  void locked(FitReport report) {
+    verdict.setText(Words.verdict(report) + ", but cannot be put together");
     style("stops");
   }
 

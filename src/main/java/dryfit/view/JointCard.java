@@ -91,7 +91,13 @@ final class JointCard extends VBox {
   }
 
   void joint(String label) {
-    note = Optional.empty();
+    // What was found at it is told whichever way the maker came here; the worst comes first.
+    note =
+        Optional.ofNullable(shown).stream()
+            .flatMap(s -> s.report().findings().stream())
+            .filter(f -> f.severity() != Finding.Severity.KNOW && f.joints().contains(label))
+            .findFirst()
+            .map(f -> new FindingNote(session, f, shown));
     joint = Optional.of(label);
     part = Optional.empty();
     fill();
@@ -266,8 +272,11 @@ final class JointCard extends VBox {
       Part of = shown.chair().parts().get(shown.part(part.get()));
       title(Words.part(of.label()));
       row("length", style.length(of.blank().length()));
-      row("width", style.length(of.blank().width()));
-      row("thickness", style.length(of.blank().thickness()));
+      // As a board is bought: the frame of a part may lie either way in it.
+      double across = of.blank().width();
+      double through = of.blank().thickness();
+      row("width", style.length(Math.max(across, through)));
+      row("thickness", style.length(Math.min(across, through)));
       card.getChildren().add(new DocumentPlace(of.pointer()));
       hiding(of.label());
     } else if (!chair.look().get().hidden().isEmpty()) {
@@ -294,8 +303,13 @@ final class JointCard extends VBox {
       words.getChildren().add(word("hide", () -> hide(label)));
       words.getChildren().add(word("show alone", () -> alone(label)));
     }
-    words.getChildren().add(word("show all", () -> chair.see(l -> l.hiding(Set.of()))));
+    words.getChildren().add(word("show all", this::all));
     card.getChildren().add(words);
+  }
+
+  private void all() {
+    chair.see(l -> l.hiding(Set.of()));
+    fill();
   }
 
   private void hide(String label) {

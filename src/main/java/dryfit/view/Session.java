@@ -18,8 +18,8 @@ import dryfit.document.Reading;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -315,8 +315,7 @@ final class Session {
    *
    * @param waivers places in the document of what accepts them
    */
-  void acceptNoLonger(
-      String check, Collection<String> waivers, Consumer<Optional<String>> answer) {
+  void acceptNoLonger(String check, Collection<String> waivers, Consumer<Optional<String>> answer) {
     change(d -> d.acceptNoLonger(check, waivers), answer);
   }
 

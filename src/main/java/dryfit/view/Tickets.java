@@ -41,6 +41,10 @@ final class Tickets extends ScrollPane {
   private final HBox row = new HBox(12);
   private final Consumer<Finding> open;
   private List<Object> there = List.of();
+
+  /** The variant that is told of. */
+  private String of = "";
+
   private Optional<Finding> taken = Optional.empty();
 
   /**
@@ -65,6 +69,11 @@ final class Tickets extends ScrollPane {
             report.findings(), style, report.joints().size(), report.chair().design().variant());
     if (now.equals(there)) {
       return;
+    }
+    String variant = report.chair().design().variant();
+    if (!variant.equals(of)) {
+      of = variant;
+      setHvalue(0);
     }
     there = now;
     List<Node> tickets = new ArrayList<>();

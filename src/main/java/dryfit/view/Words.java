@@ -202,10 +202,15 @@ final class Words {
   private static String difference(Difference d) {
     String what =
         d.name().isEmpty() ? section(d.section()) : dimension(d.name()).replaceFirst(" value$", "");
-    String mine = d.mine().orElse("nothing");
-    String theirs = d.theirs().orElse("nothing");
+    String mine = d.mine().map(Words::written).orElse("nothing");
+    String theirs = d.theirs().map(Words::written).orElse("nothing");
     boolean brief = mine.length() + theirs.length() < BRIEF && !(mine + theirs).contains("\n");
     return brief ? what + ": here " + mine + ", in the file " + theirs : what;
+  }
+
+  /** As a maker wrote it: a mark for inches stands in the document with a stroke before it. */
+  private static String written(String json) {
+    return json.replace("\\\"", "\"");
   }
 
   private static String section(String key) {

@@ -146,8 +146,7 @@ final class WriteSheet extends VBox {
     how.setText("Writing " + what.word() + " …");
     getChildren().setAll(how, bar, pill("break off", () -> flag.set(true)));
     Exporting exporting =
-        new Exporting(
-            shown.document(), shown.chair(), style, KernelChoice.USUAL.kernel(), paper());
+        new Exporting(shown.document(), shown.chair(), style, KernelChoice.USUAL.kernel(), paper());
     Thread writer =
         new Thread(
             () -> {

@@ -345,7 +345,10 @@ class ChairWindowTest extends WindowTest {
         "the question",
         () ->
             robot
-                .lookup(n -> n instanceof Labeled l && l.getText().startsWith("Not saved: someone"))
+                .lookup(
+                    n ->
+                        n instanceof Labeled l
+                            && l.getText().startsWith("Not saved: the file was changed"))
                 .tryQuery()
                 .isPresent());
     assertThat(Files.readString(own)).isEqualTo(theirs);

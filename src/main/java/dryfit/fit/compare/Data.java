@@ -148,8 +148,9 @@ public final class Data {
 
   private void sizes(String label, String before, Vec3 size) {
     add(Group.PART, label, before + "length", Kind.LENGTH, size.x());
-    add(Group.PART, label, before + "width", Kind.LENGTH, size.y());
-    add(Group.PART, label, before + "thickness", Kind.LENGTH, size.z());
+    // As a board is bought: the frame of a part may lie either way in it.
+    add(Group.PART, label, before + "width", Kind.LENGTH, Math.max(size.y(), size.z()));
+    add(Group.PART, label, before + "thickness", Kind.LENGTH, Math.min(size.y(), size.z()));
   }
 
   private void angles() {
