@@ -157,7 +157,7 @@ public final class Draft {
    *
    * @param check what was accepted, to call the step by
    */
-  public Reading<Document> acceptNoLonger(String check, Collection<String> waivers) {
+  public Reading<Document> acceptNoLonger(String check, Collection<Design.Waiver> waivers) {
     return edit(
         "accept " + check + " no longer", document -> Edits.withoutWaivers(document, waivers));
   }

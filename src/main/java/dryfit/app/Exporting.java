@@ -197,7 +197,7 @@ public final class Exporting {
   }
 
   /** What is in the printer of someone who writes in this unit. */
-  public static Page.Paper usual(Design design) {
+  public static Page.Paper usualPaper(Design design) {
     return design.unit() == Design.LengthUnit.IN ? Page.Paper.LETTER : Page.Paper.A4;
   }
 

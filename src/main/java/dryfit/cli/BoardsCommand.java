@@ -102,7 +102,7 @@ final class BoardsCommand implements Callable<Integer> {
   }
 
   private Exit write(PlanBoards boards, TextStyle style) {
-    Page.Paper sheet = paper != null ? paper : Exporting.usual(boards.chair().design());
+    Page.Paper sheet = paper != null ? paper : Exporting.usualPaper(boards.chair().design());
     return boards.write(
         to,
         style,

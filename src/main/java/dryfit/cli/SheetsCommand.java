@@ -81,7 +81,8 @@ final class SheetsCommand implements Callable<Integer> {
     bar.show(2, 4);
     TextStyle usual = TextStyle.of(built.design().unit());
     TextStyle style = new TextStyle(units.or(usual.unit()), usual.denominator(), decimals, false);
-    MakeBook maker = new MakeBook(style, paper != null ? paper : Exporting.usual(built.design()));
+    MakeBook maker =
+        new MakeBook(style, paper != null ? paper : Exporting.usualPaper(built.design()));
     MakeBook.Format form = form();
     Path path =
         to != null ? to : FileNames.folder(built.design()).resolve("bench-book." + form.word());

@@ -144,7 +144,7 @@ final class TemplatesCommand implements Callable<Integer> {
     Path folder = to != null ? to : FileNames.folder(design).resolve("templates");
     Length.Unit unit = units.or(TextStyle.of(design.unit()).unit());
     TextStyle style = new TextStyle(unit, DrawTemplates.FRACTIONS, false, false);
-    Optional<Paper> sheet = paper == null ? Optional.of(Exporting.usual(design)) : paper.of();
+    Optional<Paper> sheet = paper == null ? Optional.of(Exporting.usualPaper(design)) : paper.of();
     DrawTemplates draw = new DrawTemplates(folder, wanted(design), style, sheet, format);
     return (mouths
             ? draw.mouths(

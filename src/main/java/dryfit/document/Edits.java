@@ -129,19 +129,24 @@ public final class Edits {
   /**
    * Accepts findings no longer.
    *
-   * @param waivers places of the entries to take out, {@link Design.Waiver#pointer}; with the last
-   *     one the list goes too
+   * @param waivers entries to take out; one that does not stand in its place as it did, because the
+   *     document has changed since, stays. With the last one the list goes too
    */
-  public static Reading<Document> withoutWaivers(Document document, Collection<String> waivers) {
-    Json.Arr list = (Json.Arr) document.root().members().get("waived");
-    if (waivers.size() == list.items().size()) {
+  public static Reading<Document> withoutWaivers(
+      Document document, Collection<Design.Waiver> waivers) {
+    List<Design.Waiver> there =
+        document.design(Design.AS_DRAWN) instanceof Reading.Accepted<Design> drawn
+            ? drawn.value().waived()
+            : List.of();
+    List<Design.Waiver> gone = there.stream().filter(waivers::contains).toList();
+    if (!gone.isEmpty() && gone.size() == there.size()) {
       return document.without("/waived");
     }
     Reading<Document> left = new Reading.Accepted<>(document);
     // From the end, so that those before keep their places.
-    for (int i = list.items().size() - 1; i >= 0; i--) {
-      if (waivers.contains("/waived/" + i) && left instanceof Reading.Accepted<Document> accepted) {
-        left = accepted.value().without("/waived/" + i);
+    for (int i = gone.size() - 1; i >= 0; i--) {
+      if (left instanceof Reading.Accepted<Document> accepted) {
+        left = accepted.value().without(gone.get(i).pointer());
       }
     }
     return left;

@@ -26,6 +26,9 @@ import javafx.scene.layout.Region;
 final class DifferenceTable extends GridPane {
   private static final double NAME = 300;
 
+  /** Rows there are whatever differs: the names, and whether each fits. */
+  private static final int ALWAYS = 2;
+
   /** The hand in the name of a part or joint, at its end; not a way that something goes. */
   private static final String HAND = ", (?:right|left)(:|$)";
 
@@ -60,7 +63,7 @@ final class DifferenceTable extends GridPane {
     }
     if (sides.size() < 2) {
       head("This chair has no other variant to hold beside it.");
-    } else if (comparison.rows().isEmpty() && comparison.findings().isEmpty()) {
+    } else if (rows == ALWAYS) {
       head("They are the same in every figure and finding.");
     }
   }

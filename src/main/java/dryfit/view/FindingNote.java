@@ -150,15 +150,18 @@ final class FindingNote extends VBox {
   }
 
   private void takeOut() {
-    session.acceptNoLonger(
-        finding.check(), List.of(finding.pointer()), why -> refused.setText(why.orElse("")));
+    withdraw(
+        shown.design().waived().stream()
+            .filter(w -> w.pointer().equals(finding.pointer()))
+            .toList());
   }
 
   private void acceptNoLonger() {
-    session.acceptNoLonger(
-        finding.check(),
-        shown.report().accepting(finding).stream().map(Waiver::pointer).toList(),
-        why -> refused.setText(why.orElse("")));
+    withdraw(shown.report().accepting(finding));
+  }
+
+  private void withdraw(List<Waiver> waivers) {
+    session.acceptNoLonger(finding.check(), waivers, why -> refused.setText(why.orElse("")));
   }
 
   private static Button pill(String text, String id, Runnable does) {

@@ -12,6 +12,7 @@ import dryfit.app.StateFolder;
 import dryfit.app.Version;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
+import dryfit.document.Design.Waiver;
 import dryfit.document.Document;
 import dryfit.document.Problem;
 import dryfit.document.Reading;
@@ -313,9 +314,9 @@ final class Session {
   /**
    * Accepts findings no longer; a step that can be taken back.
    *
-   * @param waivers places in the document of what accepts them
+   * @param waivers what of the document accepts them
    */
-  void acceptNoLonger(String check, Collection<String> waivers, Consumer<Optional<String>> answer) {
+  void acceptNoLonger(String check, Collection<Waiver> waivers, Consumer<Optional<String>> answer) {
     change(d -> d.acceptNoLonger(check, waivers), answer);
   }
 

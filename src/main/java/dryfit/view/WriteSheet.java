@@ -111,7 +111,7 @@ final class WriteSheet extends VBox {
   }
 
   private Page.Paper paper() {
-    return paper.orElse(Exporting.usual(session.shown().get().design()));
+    return paper.orElse(Exporting.usualPaper(session.shown().get().design()));
   }
 
   /** Beside the chair's own file, in a folder named as the terminal names it. */

@@ -31,7 +31,7 @@ class ExportingTest {
         ready.chair(),
         TextStyle.of(ready.chair().design().unit()),
         KernelChoice.USUAL.kernel(),
-        Exporting.usual(ready.chair().design()));
+        Exporting.usualPaper(ready.chair().design()));
   }
 
   private static List<String> names(Path of) throws IOException {

@@ -3,6 +3,7 @@ package dryfit.document;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dryfit.document.Design.Waiver;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,12 +60,26 @@ class EditsTest {
     String other = WAIVER.replace("thin-wall", "tenon-short");
     String two = HEAD + ", \"waived\": [ " + WAIVER + ", " + other + " ] }";
     Document document = Samples.document(two);
-    assertThat(text(Edits.withoutWaivers(document, List.of("/waived/0"))))
+    Waiver first = new Waiver("thin-wall", "", "post", "tried it", "/waived/0");
+    Waiver second = new Waiver("tenon-short", "", "post", "tried it", "/waived/1");
+    assertThat(text(Edits.withoutWaivers(document, List.of(first))))
         .isEqualTo(HEAD + ", \"waived\": [ " + other + " ] }");
-    assertThat(text(Edits.withoutWaivers(document, List.of("/waived/1"))))
+    assertThat(text(Edits.withoutWaivers(document, List.of(second))))
         .isEqualTo(HEAD + ", \"waived\": [ " + WAIVER + " ] }");
-    assertThat(text(Edits.withoutWaivers(document, List.of("/waived/0", "/waived/1"))))
-        .isEqualTo(HEAD + " }");
+    assertThat(text(Edits.withoutWaivers(document, List.of(first, second)))).isEqualTo(HEAD + " }");
+  }
+
+  /** As with a second click before the window has followed the first. */
+  @Test
+  void whatIsAcceptedNoLongerTwiceTakesNothingElseAlong() {
+    String other = WAIVER.replace("thin-wall", "tenon-short");
+    Document document =
+        Samples.document(HEAD + ", \"waived\": [ " + WAIVER + ", " + other + " ] }");
+    List<Waiver> first = List.of(new Waiver("thin-wall", "", "post", "tried it", "/waived/0"));
+    Document once = ((Reading.Accepted<Document>) Edits.withoutWaivers(document, first)).value();
+    assertThat(text(Edits.withoutWaivers(once, first))).isEqualTo(once.text());
+    Document none = Samples.document(HEAD + " }");
+    assertThat(text(Edits.withoutWaivers(none, first))).isEqualTo(none.text());
   }
 
   @Test

@@ -96,6 +96,38 @@ class MakerWindowTest extends WindowTest {
   }
 
   @Test
+  void anAcceptanceThatAcceptsNothingIsTakenOut(FxRobot robot) throws Exception {
+    Path own = state.resolve("idle.json");
+    String idle =
+        "\"waived\": [\n    { \"check\": \"rocks\", \"because\": \"the floor is not level\" },\n";
+    Files.writeString(own, Files.readString(HARBOUR).replaceFirst("\"waived\": \\[\n", idle));
+    screen.open(own);
+    Button ticket =
+        OnScreen.ask(
+            () ->
+                tickets(robot).stream()
+                    .filter(t -> ((Finding) t.getUserData()).check().equals("waiver-idle"))
+                    .findFirst()
+                    .orElseThrow());
+    OnScreen.ask(
+        () -> {
+          ticket.fire();
+          return null;
+        });
+    screen.settled();
+    Button takeOut = robot.lookup("#take-out").query();
+    // Twice, as with a hasty hand: only this one goes.
+    OnScreen.ask(
+        () -> {
+          takeOut.fire();
+          takeOut.fire();
+          return null;
+        });
+    screen.settled();
+    assertThat(screen.shown().document().text()).isEqualTo(Files.readString(HARBOUR));
+  }
+
+  @Test
   void aNewVariantBeginsAsTheChosenOneIs(FxRobot robot) throws Exception {
     Path own = Files.copy(HARBOUR, state.resolve("vary.json"));
     screen.open(own);
