@@ -2,7 +2,14 @@
 rem Starts Dryfit. JAVA_HOME says which Java, else the one on the path; it must be 17 or newer.
 setlocal
 set java=java
+for %%j in (java.exe) do set "home=%%~dp$PATH:j.."
+if defined JAVA_HOME set "home=%JAVA_HOME%"
 if defined JAVA_HOME set java="%JAVA_HOME%\bin\java"
-set tiers=-XX:TieredStopAtLevel=1
-for %%c in (window sweep jigs assemble compare boards) do if "%~1"=="%%c" set tiers=
-%java% %tiers% -Xshare:auto "-XX:SharedArchiveFile=%~dp0lib\classes.jsa" -Xlog:disable -jar "%~dp0lib\dryfit.jar" %*
+set flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn100m
+for %%c in (window sweep jigs assemble compare boards) do if "%~1"=="%%c" set flags=
+set classes=classes
+if "%~1"=="window" set classes=window
+rem Only the Java that kept the classes can use them; any other would then have none at all, not even its own.
+set kept=
+fc /b "%home%\release" "%~dp0lib\classes.release" >nul 2>nul && set kept="-XX:SharedArchiveFile=%~dp0lib\%classes%.jsa"
+%java% %flags% -XX:-UsePerfData -Xshare:auto %kept% -Xlog:disable -jar "%~dp0lib\dryfit.jar" %*

@@ -1,7 +1,6 @@
 package dryfit.cli;
 
 import dryfit.app.KernelChoice;
-import dryfit.app.OpenChair;
 import dryfit.app.OpenChair.Opened;
 import dryfit.document.Design;
 import java.nio.file.Path;
@@ -31,8 +30,14 @@ final class ChairArguments {
       description = "how solids are computed: ${COMPLETION-CANDIDATES}; normally the first")
   KernelChoice kernel = KernelChoice.USUAL;
 
+  private final Foreseen foreseen;
+
+  ChairArguments(Foreseen foreseen) {
+    this.foreseen = foreseen;
+  }
+
   Opened open() {
-    return OpenChair.open(file, variant, kernel.kernel());
+    return foreseen.open(file, variant, kernel);
   }
 
   /** The kernels by their words. */

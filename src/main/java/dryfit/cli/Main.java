@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IFactory;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -26,7 +27,9 @@ public final class Main {
     // Reports use signs that a terminal's own encoding may not have.
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    int code = run(args, new Screen(out, err, Terminal.takesColour(), Terminal.answers()));
+    Foreseen foreseen = Foreseen.of(args);
+    Screen screen = new Screen(out, err, Terminal.takesColour(), Terminal.answers());
+    int code = run(args, screen, foreseen);
     out.flush();
     err.flush();
     System.exit(code);
@@ -44,9 +47,13 @@ public final class Main {
 
   /** Runs a command; the code to end with, see {@link Exit}. */
   static int run(String[] args, Screen screen) {
+    return run(args, screen, Foreseen.nothing());
+  }
+
+  private static int run(String[] args, Screen screen, Foreseen foreseen) {
     PrintStream out = screen.out();
     PrintStream err = screen.err();
-    CommandLine commands = commands(screen, args.length == 0 ? "" : args[0]);
+    CommandLine commands = commands(screen, foreseen, args.length == 0 ? "" : args[0]);
     commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
     commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
     commands.setParameterExceptionHandler((e, a) -> usage(e, err));
@@ -62,7 +69,7 @@ public final class Main {
    * The command that is wanted, or all of them to choose from or to be told about. A third of a
    * cold start goes into reading what commands say about themselves, so the others are left alone.
    */
-  private static CommandLine commands(Screen screen, String wanted) {
+  private static CommandLine commands(Screen screen, Foreseen foreseen, String wanted) {
     Map<String, Supplier<Object>> all = new LinkedHashMap<>();
     all.put("start", () -> new StartCommand(screen));
     all.put("fit", () -> new FitCommand(screen));
@@ -82,7 +89,7 @@ public final class Main {
     all.put("sheets", () -> new SheetsCommand(screen));
     all.put("templates", () -> new TemplatesCommand(screen));
     all.put("window", () -> new WindowCommand(screen));
-    CommandLine commands = new CommandLine(new Top());
+    CommandLine commands = new CommandLine(new Top(), new Arguments(foreseen));
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());
     } else {
@@ -91,6 +98,16 @@ public final class Main {
     commands.getSubcommands().values().forEach(Main::withHelp);
     commands.setUsageHelpWidth(80);
     return commands;
+  }
+
+  /** Makes what commands have in common; all chair arguments know what was foreseen. */
+  private record Arguments(Foreseen foreseen) implements IFactory {
+    @Override
+    public <K> K create(Class<K> kind) throws Exception {
+      return kind == ChairArguments.class
+          ? kind.cast(new ChairArguments(foreseen))
+          : CommandLine.defaultFactory().create(kind);
+    }
   }
 
   private static void withHelp(CommandLine command) {

@@ -1,23 +1,68 @@
 package dryfit.cli;
 
-import java.io.OutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Runs what makers start most once each, so that packing can keep the classes as they lie in memory
- * then: a fit, and the window where there is a screen, which shows for a moment.
+ * Packs what a quick start needs: runs what makers start most, a fit and the window, in a Java of
+ * their own, and keeps the classes they loaded as they lie in memory, one archive for each. Whose
+ * Java that was is kept beside them, for another one cannot use them.
  */
 public final class WarmUp {
   private WarmUp() {}
 
   /**
-   * @param args the chair document
+   * Where there is no screen the window ends at once, and its archive has only what it needed to
+   * find that out. A Java that keeps no classes leaves none, and every start is as slow as its
+   * first.
+   *
+   * @param args the folder with the program's jar, and the chair document
    */
-  public static void main(String[] args) {
-    PrintStream nowhere =
-        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-    Main.run(new String[] {"fit", args[0]}, nowhere, nowhere, false);
-    Main.run(new String[] {"window", "--until-shown", args[0]}, nowhere, nowhere, false);
+  public static void main(String[] args) throws IOException, InterruptedException {
+    Path lib = Path.of(args[0]);
+    keep(lib, "classes", "fit", args[1]);
+    keep(lib, "window", "window", "--until-shown", args[1]);
+    Files.copy(
+        Path.of(System.getProperty("java.home"), "release"),
+        lib.resolve("classes.release"),
+        StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  private static void keep(Path lib, String name, String... command)
+      throws IOException, InterruptedException {
+    Path list = lib.resolve(name + ".txt");
+    Path jar = lib.resolve("dryfit.jar");
+    List<String> loading = new ArrayList<>();
+    loading.add("-XX:DumpLoadedClassList=" + list);
+    loading.add("-XX:TieredStopAtLevel=1");
+    loading.addAll(List.of("-jar", jar.toString()));
+    loading.addAll(List.of(command));
+    java(loading);
+    java(
+        List.of(
+            "-Xshare:dump",
+            "-XX:SharedClassListFile=" + list,
+            "-XX:SharedArchiveFile=" + lib.resolve(name + ".jsa"),
+            "-Xlog:disable",
+            "-jar",
+            jar.toString()));
+    Files.deleteIfExists(list);
+  }
+
+  private static void java(List<String> arguments) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(arguments);
+    File nowhere = new File(File.separatorChar == '/' ? "/dev/null" : "NUL");
+    new ProcessBuilder(command)
+        .redirectOutput(nowhere)
+        .redirectError(nowhere)
+        .start()
+        .waitFor();
   }
 }
