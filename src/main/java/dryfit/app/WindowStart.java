@@ -24,6 +24,14 @@ public interface WindowStart {
   }
 
   /**
+   * Begins, on threads of its own, what will take long: the toolkit and the chair. To be called at
+   * most once, before {@link #open}, which takes up what was begun and tells what went wrong.
+   *
+   * @param file the chair that will most likely be opened
+   */
+  void begin(Optional<Path> file);
+
+  /**
    * Opens the window and comes back when it is closed.
    *
    * @param file the chair to open; without one the window offers some

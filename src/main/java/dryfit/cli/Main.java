@@ -88,7 +88,7 @@ public final class Main {
     all.put("boards", () -> new BoardsCommand(screen));
     all.put("sheets", () -> new SheetsCommand(screen));
     all.put("templates", () -> new TemplatesCommand(screen));
-    all.put("window", () -> new WindowCommand(screen));
+    all.put("window", () -> new WindowCommand(screen, foreseen));
     CommandLine commands = new CommandLine(new Top(), new Arguments(foreseen));
     if (all.containsKey(wanted)) {
       commands.addSubcommand(wanted, all.get(wanted).get());

@@ -1,7 +1,6 @@
 package dryfit.cli;
 
 import dryfit.app.Exit;
-import dryfit.app.WindowStart;
 import dryfit.app.WindowStart.Ended;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import picocli.CommandLine.Parameters;
     footer = {"", "Examples:", "  window models/harbour-armchair.json", "  window"})
 final class WindowCommand implements Callable<Integer> {
   private final Screen screen;
+  private final Foreseen foreseen;
 
   @Parameters(
       index = "0",
@@ -30,14 +30,16 @@ final class WindowCommand implements Callable<Integer> {
       description = "close again when the chair and its findings are seen; to time a start")
   private boolean untilShown;
 
-  WindowCommand(Screen screen) {
+  WindowCommand(Screen screen, Foreseen foreseen) {
     this.screen = screen;
+    this.foreseen = foreseen;
   }
 
   @Override
   public Integer call() {
     Ended ended =
-        WindowStart.find()
+        foreseen
+            .window()
             .map(start -> start.open(Optional.ofNullable(file), untilShown))
             .orElse(new Ended.NoScreen("this program was packed without its window"));
     if (ended instanceof Ended.NoScreen none) {
