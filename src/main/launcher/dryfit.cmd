@@ -6,7 +6,9 @@ for %%j in (java.exe) do set "home=%%~dp$PATH:j.."
 if defined JAVA_HOME set "home=%JAVA_HOME%"
 if defined JAVA_HOME set java="%JAVA_HOME%\bin\java"
 set flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn100m
-for %%c in (window sweep jigs assemble compare boards) do if "%~1"=="%%c" set flags=
+set long=-Xmn150m -XX:Tier4InvocationThreshold=50000 -XX:Tier4MinInvocationThreshold=6000
+set long=%long% -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=400000
+for %%c in (window sweep jigs assemble compare boards) do if "%~1"=="%%c" set flags=%long%
 set classes=classes
 if "%~1"=="window" set classes=window
 rem Only the Java that kept the classes can use them; any other would then have none at all, not even its own.

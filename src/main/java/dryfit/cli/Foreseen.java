@@ -15,9 +15,10 @@ import java.util.Set;
 import java.util.function.Supplier;
 
 /**
- * The chair and the window that a command line will most likely ask for. Reading what a command says about itself
- * takes a fifth of a cold start, on one core; meanwhile the other builds the chair. A wrong guess
- * costs work and changes nothing, for only what was asked for in the end is taken.
+ * The chair and the window that a command line will most likely ask for. Reading what a command
+ * says about itself takes a fifth of a cold start, on one core; meanwhile the other builds the
+ * chair. A wrong guess costs work and changes nothing, for only what was asked for in the end is
+ * taken.
  */
 final class Foreseen {
   /** The commands that open a chair by {@link ChairArguments}. */

@@ -59,10 +59,6 @@ public final class WarmUp {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(arguments);
     File nowhere = new File(File.separatorChar == '/' ? "/dev/null" : "NUL");
-    new ProcessBuilder(command)
-        .redirectOutput(nowhere)
-        .redirectError(nowhere)
-        .start()
-        .waitFor();
+    new ProcessBuilder(command).redirectOutput(nowhere).redirectError(nowhere).start().waitFor();
   }
 }

@@ -73,21 +73,33 @@ final class ChairWindow {
   private final Header header;
   private final GoingTogether going;
   private final Label opening = new Label();
+  private final ViewBar above = new ViewBar(chair);
   private final BorderPane middle;
   private final StackPane over;
   private Optional<SideBySide> beside = Optional.empty();
   private Design.LengthUnit written;
   private StartPage start;
+  private boolean furnished;
   private final Map<Path, StartPage.Drawn> drawn = new HashMap<>();
 
   /** From how far a joint is looked at, mm. */
   private static final double NEAR = 900;
 
+  /** About as high as what comes there, pixels. */
+  private static final double HEADER = 70;
+
+  private static final double BAR = 44;
+
+  /** A bench with all there is around the chair. */
   ChairWindow(Stage stage, StateFolder state, Desk desk) {
     this(stage, state, desk, Ahead.nothing());
+    furnish();
   }
 
   /**
+   * A bench with nothing but the chair and room for what comes with {@link #furnish}: so the first
+   * thing that is drawn is wood.
+   *
    * @param ahead what has been built of the first chair already
    */
   ChairWindow(Stage stage, StateFolder state, Desk desk, Supplier<Shelf> ahead) {
@@ -116,7 +128,6 @@ final class ChairWindow {
     header.add("write files", "write-files", () -> sheet.ask(style()));
     header.add("light or dark", "light-or-dark", this::lightOrDark);
     header.add("another chair", "another-chair", this::offer);
-    bench.setTop(header);
     middle = middle();
     over = new StackPane(middle, notice, question, sheet);
     over.getChildren().stream()
@@ -127,9 +138,10 @@ final class ChairWindow {
     StackPane.setAlignment(sheet, Pos.TOP_CENTER);
     over.setMinSize(0, 0);
     bench.setCenter(over);
-    bench.setLeft(dimensions);
-    bench.setRight(card);
-    bench.setBottom(tickets);
+    bench.setTop(room(0, HEADER));
+    bench.setLeft(room(DimensionsPanel.WIDTH, 0));
+    bench.setRight(room(JointCard.WIDTH, 0));
+    bench.setBottom(room(0, Tickets.HEIGHT));
     session.shown().addListener((o, was, now) -> show(now));
     unit.addListener((o, was, now) -> show(session.shown().get()));
     chair.onPick(this::pick);
@@ -151,6 +163,24 @@ final class ChairWindow {
     measuring.word().selectedProperty().addListener((o, was, now) -> together(now));
     scene.focusOwnerProperty().addListener((o, was, now) -> keepFocus(was));
     keys(scene);
+  }
+
+  /** Puts what is known of the chair around it, and the words to see it by. */
+  void furnish() {
+    bench.setTop(header);
+    bench.setLeft(dimensions);
+    bench.setRight(card);
+    bench.setBottom(tickets);
+    middle.setTop(above);
+    middle.setBottom(seeing.sliders(measuring.word()));
+    furnished = true;
+    show(session.shown().get());
+  }
+
+  private static Region room(double width, double height) {
+    Region room = new Region();
+    room.setMinSize(width, height);
+    return room;
   }
 
   private void together(boolean measured) {
@@ -176,6 +206,11 @@ final class ChairWindow {
 
   private void show(Shown shown) {
     if (shown == null) {
+      return;
+    }
+    if (!furnished) {
+      chair.show(shown);
+      opening.setVisible(false);
       return;
     }
     if (shown.design().unit() != written) {
@@ -307,7 +342,6 @@ final class ChairWindow {
     notice.setVisible(false);
     notice.setMaxWidth(560);
     notice.setOnMouseClicked(e -> notice.setVisible(false));
-    ViewBar above = new ViewBar(chair);
     Region between = new Region();
     between.setMinWidth(2);
     above.getChildren().add(between);
@@ -323,7 +357,9 @@ final class ChairWindow {
     opening.setMouseTransparent(true);
     StackPane floor = new StackPane(chair, measuring, opening);
     floor.setMinSize(0, 0);
-    BorderPane all = new BorderPane(floor, above, null, seeing.sliders(measuring.word()), null);
+    BorderPane all = new BorderPane(floor);
+    all.setTop(room(0, BAR));
+    all.setBottom(room(0, BAR));
     // Bars that may be narrower than they would like to be go on in a second line.
     all.setMinWidth(0);
     return all;
@@ -572,7 +608,12 @@ final class ChairWindow {
   boolean isAtRest() {
     Shown now = session.shown().get();
     boolean told = now != null && now.fit().isPresent() || !session.problems().get().isEmpty();
-    return root.getCenter() == start || told && !session.busy().get();
+    return root.getCenter() == start || furnished && told && !session.busy().get();
+  }
+
+  /** Whether the chair stands on the bench, or why it cannot is said. */
+  boolean isSeen() {
+    return session.shown().get() != null || !session.problems().get().isEmpty();
   }
 
   Session session() {

@@ -20,6 +20,9 @@ import javafx.scene.layout.VBox;
  * All dimensions of the chair: what can be slid first, then fixed sizes, then what is worked out.
  */
 final class DimensionsPanel extends VBox {
+  /** Pixels. */
+  static final double WIDTH = 268;
+
   private final Label title = new Label("Dimensions");
   private final Session session;
   private final TextField search = new TextField();
@@ -39,8 +42,8 @@ final class DimensionsPanel extends VBox {
     this.session = session;
     getStyleClass().add("side");
     setId("dimensions");
-    setPrefWidth(268);
-    setMinWidth(268);
+    setPrefWidth(WIDTH);
+    setMinWidth(WIDTH);
     title.getStyleClass().add("heading");
     search.setPromptText("find a dimension");
     search.setAccessibleText("find a dimension");

@@ -12,6 +12,7 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.control.Label;
 
 /** Starts JavaFX. Not an {@code Application} itself, so that the plain class path is enough. */
 public final class JavaFxStart implements WindowStart {
@@ -30,7 +31,8 @@ public final class JavaFxStart implements WindowStart {
         new FutureTask<>(
             () -> {
               prepare();
-              Platform.startup(() -> {});
+              // The first control of all has the style of all controls read.
+              Platform.startup(Label::new);
               return null;
             });
     Thread starting = new Thread(toolkit, "starting JavaFX");

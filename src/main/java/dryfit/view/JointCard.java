@@ -30,6 +30,9 @@ import javafx.scene.layout.VBox;
 final class JointCard extends VBox {
   private static final double WIDE = 300;
 
+  /** Of the whole card, pixels. */
+  static final double WIDTH = WIDE + 44;
+
   /** Letters of a value beyond which it needs more than a third of the width. */
   private static final int LONG = 12;
 
@@ -71,8 +74,8 @@ final class JointCard extends VBox {
     scroll.setMinHeight(0);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head, scroll);
-    setPrefWidth(WIDE + 44);
-    setMinWidth(WIDE + 44);
+    setPrefWidth(WIDTH);
+    setMinWidth(WIDTH);
     setMinHeight(0);
     heightProperty().addListener(o -> draw());
   }

@@ -27,6 +27,9 @@ import javafx.scene.text.Text;
 
 /** What was found, as shop tickets, what stops the build first. */
 final class Tickets extends ScrollPane {
+  /** Of the whole row, pixels. */
+  static final double HEIGHT = 168;
+
   private static final double WIDE = 316;
   private static final double WIDEST = 1200;
 
@@ -59,8 +62,8 @@ final class Tickets extends ScrollPane {
     setVbarPolicy(ScrollBarPolicy.NEVER);
     getStyleClass().add("ticket-row");
     addEventFilter(ScrollEvent.SCROLL, this::wheel);
-    setPrefHeight(168);
-    setMinHeight(168);
+    setPrefHeight(HEIGHT);
+    setMinHeight(HEIGHT);
   }
 
   void show(FitReport report, TextStyle style) {

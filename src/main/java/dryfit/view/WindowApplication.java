@@ -19,6 +19,9 @@ public final class WindowApplication extends Application {
   /** So long at most it waits for a chair to be seen, nanoseconds. */
   private static final long PATIENCE = 60_000_000_000L;
 
+  /** So long at most the bench stays bare, nanoseconds. */
+  private static final long EMPTY = 600_000_000L;
+
   private ChairWindow window;
 
   /**
@@ -40,11 +43,37 @@ public final class WindowApplication extends Application {
     Start start = START.get();
     SystemDesk desk = new SystemDesk(stage, getHostServices());
     window = new ChairWindow(stage, StateFolder.usual(), desk, start.ahead());
-    start.file().ifPresentOrElse(window::open, window::offer);
-    stage.show();
+    if (start.file().isPresent()) {
+      window.open(start.file().get());
+      stage.show();
+      furnishOnceSeen();
+    } else {
+      window.furnish();
+      window.offer();
+      stage.show();
+    }
     if (start.untilShown()) {
       closeWhenSeen();
     }
+  }
+
+  /**
+   * While the first picture of the chair is being drawn, which takes the renderer long, the rest of
+   * the window is made; and without it, where the chair takes long to build.
+   */
+  private void furnishOnceSeen() {
+    long began = System.nanoTime();
+    new AnimationTimer() {
+      private int frames;
+
+      @Override
+      public void handle(long now) {
+        if (window.isSeen() && ++frames > 2 || System.nanoTime() - began > EMPTY) {
+          stop();
+          window.furnish();
+        }
+      }
+    }.start();
   }
 
   private void closeWhenSeen() {

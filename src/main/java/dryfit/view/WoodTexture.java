@@ -9,6 +9,9 @@ final class WoodTexture {
   private static final int LONG = 512;
   private static final int WIDE = 256;
 
+  /** Places in a table; a power of two. */
+  private static final int STEPS = 8192;
+
   /** Rings in one repeat; whole numbers, so that the edges meet. */
   private static final int[] RINGS = {9, 17, 31, 57};
 
@@ -16,10 +19,17 @@ final class WoodTexture {
 
   static WritableImage of(String timber) {
     WoodTone tone = WoodTone.of(timber);
+    double[] wave = wave();
+    double[] rings = rings();
     int[] pixels = new int[LONG * WIDE];
     for (int v = 0; v < WIDE; v++) {
       for (int u = 0; u < LONG; u++) {
-        double shade = 1 + 0.75 * tone.figure() * rings((double) u / LONG, (double) v / WIDE);
+        // Across the grain, wandering a little along it.
+        double at =
+            (double) v / WIDE
+                + 0.012 * at(wave, (double) u / LONG)
+                + 0.006 * at(wave, 3.0 * u / LONG + (double) v / WIDE);
+        double shade = 1 + 0.75 * tone.figure() * at(rings, at);
         pixels[v * LONG + u] =
             0xFF000000
                 | channel(tone.red() * shade) << 16
@@ -30,18 +40,34 @@ final class WoodTexture {
     WritableImage image = new WritableImage(LONG, WIDE);
     image
         .getPixelWriter()
-        .setPixels(0, 0, LONG, WIDE, PixelFormat.getIntArgbInstance(), pixels, 0, LONG);
+        .setPixels(0, 0, LONG, WIDE, PixelFormat.getIntArgbPreInstance(), pixels, 0, LONG);
     return image;
   }
 
-  /** From -1 to 1: a sum of waves across the grain that wander a little along it. */
-  private static double rings(double u, double v) {
-    double wander = 0.012 * Math.sin(2 * Math.PI * u) + 0.006 * Math.sin(2 * Math.PI * (3 * u + v));
-    double sum = 0;
-    for (int i = 0; i < RINGS.length; i++) {
-      sum += Math.sin(2 * Math.PI * (RINGS[i] * (v + wander) + 0.37 * i * i)) / RINGS.length;
+  /** One turn of a sine; half a million of them would hold up the first picture. */
+  private static double[] wave() {
+    double[] wave = new double[STEPS];
+    for (int i = 0; i < STEPS; i++) {
+      wave[i] = Math.sin(2 * Math.PI * i / STEPS);
     }
-    return sum;
+    return wave;
+  }
+
+  /** From -1 to 1 over one repeat: a sum of waves across the grain. */
+  private static double[] rings() {
+    double[] wave = wave();
+    double[] rings = new double[STEPS];
+    for (int i = 0; i < STEPS; i++) {
+      for (int k = 0; k < RINGS.length; k++) {
+        rings[i] += at(wave, (double) RINGS[k] * i / STEPS + 0.37 * k * k) / RINGS.length;
+      }
+    }
+    return rings;
+  }
+
+  /** What a table of one repeat says of a place, which may lie in any repeat. */
+  private static double at(double[] table, double place) {
+    return table[(int) Math.floor(place * STEPS) & (STEPS - 1)];
   }
 
   private static int channel(double share) {
