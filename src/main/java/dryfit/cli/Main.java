@@ -50,7 +50,8 @@ public final class Main {
     return run(args, screen, Foreseen.nothing());
   }
 
-  private static int run(String[] args, Screen screen, Foreseen foreseen) {
+  /** The same, with what was begun while the command line was still unread. */
+  static int run(String[] args, Screen screen, Foreseen foreseen) {
     PrintStream out = screen.out();
     PrintStream err = screen.err();
     CommandLine commands = commands(screen, foreseen, args.length == 0 ? "" : args[0]);

@@ -106,7 +106,10 @@ public final class ComparePage {
   }
 
   private void table(Datum.Group group) {
-    List<Row> rows = comparison.rows().stream().filter(r -> r.key().group() == group).toList();
+    List<Row> rows =
+        comparison.rows().stream()
+            .filter(r -> r.key().group() == group && DatumText.differs(r, style))
+            .toList();
     if (rows.isEmpty()) {
       return;
     }

@@ -11,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Chairs side by side as text: a column for each, and with two of them a last one that says how far
@@ -22,11 +24,13 @@ public final class CompareText {
 
   private final Comparison comparison;
   private final TextStyle style;
+  private final boolean all;
   private final StringBuilder out = new StringBuilder();
 
-  private CompareText(Comparison comparison, TextStyle style) {
+  private CompareText(Comparison comparison, TextStyle style, boolean all) {
     this.comparison = comparison;
     this.style = style;
+    this.all = all;
   }
 
   /**
@@ -36,12 +40,13 @@ public final class CompareText {
    */
   public static String of(Comparison comparison, TextStyle style, boolean all) {
     Comparison shown = all ? comparison : comparison.differences();
-    CompareText text = new CompareText(shown, style);
+    CompareText text = new CompareText(shown, style, all);
     text.heading();
     for (Datum.Group group : Datum.Group.values()) {
       text.group(group);
     }
     text.findings(shown.findings());
+    text.unseen();
     text.line("");
     text.line(text.answer());
     return text.out.toString();
@@ -73,7 +78,10 @@ public final class CompareText {
   }
 
   private void group(Datum.Group group) {
-    List<Row> rows = comparison.rows().stream().filter(r -> r.key().group() == group).toList();
+    List<Row> rows =
+        comparison.rows().stream()
+            .filter(r -> r.key().group() == group && (all || differs(r)))
+            .toList();
     if (rows.isEmpty()) {
       return;
     }
@@ -97,6 +105,32 @@ public final class CompareText {
             });
     if (rows.stream().anyMatch(r -> r.key().what().startsWith("tips "))) {
       line("  (tips with no one on it, over the middles of two feet)");
+    }
+  }
+
+  /** Whether what is printed of a row shows a difference, be it only in the last column. */
+  private boolean differs(Row row) {
+    return DatumText.differs(row, style)
+        || change(row).filter(by -> by.chars().anyMatch(c -> c >= '1' && c <= '9')).isPresent();
+  }
+
+  /** From the one to the other, where there are two and both have it. */
+  private Optional<String> change(Row row) {
+    if (!two() || row.values().stream().anyMatch(OptionalDouble::isEmpty)) {
+      return Optional.empty();
+    }
+    double by = row.values().get(1).getAsDouble() - row.values().get(0).getAsDouble();
+    return Optional.of(row.differs() ? DatumText.change(row.key().kind(), by, style) : "=");
+  }
+
+  private void unseen() {
+    long unseen = comparison.rows().stream().filter(row -> !differs(row)).count();
+    if (!all && unseen > 0) {
+      line("");
+      line(
+          (unseen == 1 ? "One more figure differs" : unseen + " more figures differ")
+              + " by less than is told here; --all has "
+              + (unseen == 1 ? "it." : "them."));
     }
   }
 
@@ -139,12 +173,8 @@ public final class CompareText {
 
   private String values(Row row) {
     StringBuilder text = new StringBuilder();
-    row.values().forEach(v -> text.append(right(DatumText.of(row.key().kind(), v, style))));
-    boolean both = two() && row.values().stream().allMatch(v -> v.isPresent());
-    if (both) {
-      double by = row.values().get(1).getAsDouble() - row.values().get(0).getAsDouble();
-      text.append(right(row.differs() ? DatumText.change(row.key().kind(), by, style) : "="));
-    }
+    DatumText.of(row, style).forEach(told -> text.append(right(told)));
+    change(row).ifPresent(by -> text.append(right(by)));
     return text.toString();
   }
 

@@ -1,9 +1,12 @@
 package dryfit.export;
 
+import dryfit.fit.compare.Comparison;
 import dryfit.fit.compare.Datum;
 import dryfit.measure.Angle;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** A figure of a chair in few characters. */
 public final class DatumText {
@@ -39,6 +42,16 @@ public final class DatumText {
   /** A dash where there is none. */
   public static String of(Datum.Kind kind, OptionalDouble value, TextStyle style) {
     return value.isPresent() ? of(kind, value.getAsDouble(), style) : "–";
+  }
+
+  /** What is told of each, a dash where there is none. */
+  public static List<String> of(Comparison.Row row, TextStyle style) {
+    return row.values().stream().map(v -> of(row.key().kind(), v, style)).toList();
+  }
+
+  /** Whether what is told of each is not the same: figures may differ by less than is told. */
+  public static boolean differs(Comparison.Row row, TextStyle style) {
+    return Set.copyOf(of(row, style)).size() > 1;
   }
 
   /**

@@ -15,12 +15,15 @@ import java.util.List;
  * solids, in millimetres of a sheet. The mortised part is on the left, y is up.
  *
  * @param title what is seen
+ * @param top what lies at the top of the sheet, of the chair as it stands: up, down or a side as
+ *     one faces it
  * @param cuts the parts that the saw meets near the joint
  * @param gaps where gaps were measured that show in this sheet
  * @param low least x and y of what matters
  * @param high greatest x and y
  */
-public record JointSection(String title, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+public record JointSection(
+    String title, String top, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
   public JointSection {
     cuts = List.copyOf(cuts);
     gaps = List.copyOf(gaps);
@@ -80,7 +83,20 @@ public record JointSection(String title, List<Cut> cuts, List<Gap> gaps, Vec2 lo
         gaps.add(new Gap(gap.side(), gap.least().value(), new Vec2(p.x(), p.y())));
       }
     }
-    return new JointSection(title, cuts, gaps, low, high);
+    return new JointSection(title, top(sheet.y()), cuts, gaps, low, high);
+  }
+
+  /** The chair's axis that a direction is nearest to, in words; of two alike the more upright. */
+  private static String top(Vec3 direction) {
+    double x = Math.abs(direction.x());
+    double y = Math.abs(direction.y());
+    double z = Math.abs(direction.z());
+    if (z >= y && z >= x) {
+      return direction.z() > 0 ? "up" : "down";
+    }
+    return y >= x
+        ? direction.y() > 0 ? "the back" : "the front"
+        : direction.x() > 0 ? "the right" : "the left";
   }
 
   private static List<List<Vec2>> outlines(Part part, Frame sheet, Vec2 low, Vec2 high) {

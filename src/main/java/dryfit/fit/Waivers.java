@@ -79,7 +79,7 @@ final class Waivers {
                 + (of.isEmpty() ? "" : " of \"" + of + "\"")
                 + (hopeless
                     ? ", but what could not be measured cannot be accepted."
-                    : ", but nothing of the kind was found; take the waiver out, or mend its words."),
+                    : ", but nothing of the kind was found in this variant; where no other variant needs it either, take it out or mend its words."),
             w.pointer(),
             Vec3.ZERO);
   }

@@ -16,6 +16,7 @@ import dryfit.document.Problem;
 import dryfit.export.TextStyle;
 import dryfit.fit.DryFit;
 import dryfit.fit.Finding;
+import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -23,10 +24,12 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -299,6 +302,7 @@ final class ChairWindow {
     card.part(touch.map(ChairView.Touch::part));
     tickets.take(Optional.empty());
     seeing.take(Optional.empty());
+    seeing.clear(false);
   }
 
   /** Takes up a finding: goes there, points out its parts, shows its joint. */
@@ -311,24 +315,31 @@ final class ChairWindow {
       card.part(finding.parts().stream().findFirst());
     }
     card.finding(finding);
-    seeing.take(Optional.of(Slicing.Place.of(finding, session.shown().get())));
+    Shown now = session.shown().get();
+    seeing.take(Optional.of(Slicing.Place.of(finding, now)));
+    seeing.clear(!isInSight(now, finding.parts(), finding.at()));
+  }
+
+  /** Whether nothing stands before it where the eye will be; its own parts do not count. */
+  private boolean isInSight(Shown now, List<String> parts, Vec3 at) {
+    Set<String> without = new HashSet<>(parts);
+    without.addAll(chair.look().get().hidden());
+    return Sight.isFree(now.chair(), without, at, chair.heading().camera().eye());
   }
 
   void open(String joint) {
-    session
-        .shown()
-        .get()
-        .joint(joint)
+    Shown now = session.shown().get();
+    now.joint(joint)
         .ifPresent(
             fit -> {
-              List<Part> parts = session.shown().get().chair().parts();
-              chair.see(
-                  l ->
-                      l.choosing(
-                          List.of(
-                              parts.get(fit.joint().tenoned()).label(),
-                              parts.get(fit.joint().mortised()).label())));
+              List<Part> all = now.chair().parts();
+              List<String> parts =
+                  List.of(
+                      all.get(fit.joint().tenoned()).label(),
+                      all.get(fit.joint().mortised()).label());
+              chair.see(l -> l.choosing(parts));
               chair.fly(fit.joint().at(), NEAR);
+              seeing.clear(!isInSight(now, parts, fit.joint().at()));
               card.joint(joint);
               tickets.take(Optional.empty());
               seeing.take(Optional.of(Slicing.Place.of(fit.joint())));

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -98,8 +97,8 @@ final class DifferenceTable extends GridPane {
     Map<List<String>, List<Row>> alike = new LinkedHashMap<>();
     for (Row row : comparison.rows()) {
       if (row.key().group() == group) {
-        List<String> same = new ArrayList<>(values(row, style));
-        if (Set.copyOf(same).size() > 1) {
+        if (DatumText.differs(row, style)) {
+          List<String> same = new ArrayList<>(DatumText.of(row, style));
           same.add(name(row).replaceAll(HAND, "$1"));
           alike.computeIfAbsent(same, k -> new ArrayList<>()).add(row);
         }
@@ -113,7 +112,7 @@ final class DifferenceTable extends GridPane {
       boolean both = rowsAlike.size() == 2;
       row(
           both ? name.replaceAll(HAND, ", both hands$1") : name,
-          values(rowsAlike.get(0), style),
+          DatumText.of(rowsAlike.get(0), style),
           false);
     }
   }
@@ -126,10 +125,6 @@ final class DifferenceTable extends GridPane {
     String own = row.key().what();
     String what = own.contains(" at ") ? Words.part(own) : own;
     return subject + (subject.isEmpty() || what.isEmpty() ? "" : ": ") + what;
-  }
-
-  private static List<String> values(Row row, TextStyle style) {
-    return row.values().stream().map(v -> DatumText.of(row.key().kind(), v, style)).toList();
   }
 
   private void head(String text) {

@@ -184,7 +184,12 @@ final class JointCard extends VBox {
     double high = Math.max(LEAST_SHEET, Math.min(MOST_SHEET, (getHeight() - REST) / 2));
     for (JointSection section : sections) {
       Label caption =
-          new Label(section.title() + " · gaps in " + (style.inches() ? "inches" : "mm"));
+          new Label(
+              section.title()
+                  + " · top is "
+                  + section.top()
+                  + " · gaps in "
+                  + (style.inches() ? "inches" : "mm"));
       caption.getStyleClass().addAll("quiet", "caption");
       head.getChildren().addAll(new SectionSheet(section, style, WIDE, Math.floor(high)), caption);
     }

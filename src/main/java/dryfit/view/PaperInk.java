@@ -1,10 +1,8 @@
 package dryfit.view;
 
 import dryfit.build.Chair;
-import dryfit.build.Part;
 import dryfit.export.picture.Camera;
 import dryfit.geometry.Box;
-import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -28,9 +26,6 @@ record PaperInk(
     Chair chair, Set<String> hidden, Optional<Footprint> footprint, Scale scale, Box bounds) {
   /** A side is drawn in so many pieces, each seen or not as a whole. */
   private static final int PIECES = 60;
-
-  /** What lies on the floor is not hidden by the foot that stands on it, mm. */
-  private static final double NEAR = 0.5;
 
   void draw(BufferedImage picture, Camera camera) {
     footprint.ifPresent(feet -> outline(picture, camera, feet));
@@ -72,16 +67,6 @@ record PaperInk(
 
   /** Whether no part that is drawn is before a place. */
   boolean isSeen(Vec3 place, Vec3 eye) {
-    Vec3 way = place.minus(eye);
-    for (Part part : chair.parts()) {
-      if (hidden.contains(part.label())) {
-        continue;
-      }
-      List<Rays.Hit> hits = part.solid().rays().placed(part.frame()).hits(eye, way.unit());
-      if (!hits.isEmpty() && hits.get(0).distance() < way.length() - NEAR) {
-        return false;
-      }
-    }
-    return true;
+    return Sight.isFree(chair, hidden, place, eye);
   }
 }

@@ -3,9 +3,11 @@ package dryfit.view;
 import dryfit.export.TextStyle;
 import dryfit.fit.JointSection;
 import dryfit.geometry.Vec2;
+import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
@@ -31,6 +33,14 @@ import javafx.scene.text.Text;
 final class SectionSheet extends Pane {
   private static final Font FIGURES = Font.font("DejaVu Sans", FontWeight.BOLD, 11);
 
+  private static final Font NAMES = Font.font("DejaVu Sans", 10);
+
+  /** Between two places that are tried for a name, pixels. */
+  private static final double STEP = 4;
+
+  /** So far from the edges of the sheet no break line reaches, pixels. */
+  private static final double BROKEN = 11;
+
   /** Around a gap's figure, pixels. */
   private static final double ASIDE = 5;
 
@@ -46,7 +56,15 @@ final class SectionSheet extends Pane {
     setPrefSize(width, height);
     setMaxSize(width, height);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setAccessibleText("section " + section.title());
+    setAccessibleText(
+        "section "
+            + section.title()
+            + ", top of the sheet "
+            + section.top()
+            + ", through "
+            + section.cuts().stream()
+                .map(cut -> Words.part(cut.label()))
+                .collect(Collectors.joining("; ")));
     SheetWindow window = SheetWindow.of(section, width, height);
     Group wood = new Group();
     wood.setClip(window.edge());
@@ -74,6 +92,63 @@ final class SectionSheet extends Pane {
     for (JointSection.Gap gap : section.gaps()) {
       mark(gap, style, window.x(gap.at()), window.y(gap.at()));
     }
+    for (JointSection.Cut cut : section.cuts()) {
+      name(cut, window);
+    }
+  }
+
+  /** A part's name in its wood, if need be without its hand; left out where there is no room. */
+  private void name(JointSection.Cut cut, SheetWindow window) {
+    String whole = Words.part(cut.label());
+    Path2D wood = wood(cut.outlines(), window);
+    boolean left = cut.role() == JointSection.Role.MORTISED;
+    for (String told : new String[] {whole, whole.replaceFirst(", (right|left)$", "")}) {
+      if (isNamed(told, wood, left)) {
+        return;
+      }
+    }
+  }
+
+  private boolean isNamed(String told, Path2D wood, boolean left) {
+    Text measured = new Text(told);
+    measured.setFont(NAMES);
+    double w = Math.ceil(measured.getLayoutBounds().getWidth()) + 2;
+    double h = Math.ceil(measured.getLayoutBounds().getHeight());
+    for (double along = BROKEN; along + w <= width - BROKEN; along += STEP) {
+      double x = left ? along : width - w - along;
+      for (double y = BROKEN; y + h <= height - BROKEN; y += STEP) {
+        Bounds place = new BoundingBox(x, y, w, h);
+        if (wood.contains(x, y, w, h) && taken.stream().noneMatch(t -> t.intersects(place))) {
+          taken.add(place);
+          Label name = new Label(told);
+          name.getStyleClass().add("wood-name");
+          name.setFont(NAMES);
+          name.setMinSize(w, h);
+          name.setMaxSize(w, h);
+          name.relocate(x, y);
+          getChildren().add(name);
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static Path2D wood(List<List<Vec2>> outlines, SheetWindow window) {
+    Path2D wood = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+    for (List<Vec2> outline : outlines) {
+      for (int i = 0; i < outline.size(); i++) {
+        double x = window.x(outline.get(i));
+        double y = window.y(outline.get(i));
+        if (i == 0) {
+          wood.moveTo(x, y);
+        } else {
+          wood.lineTo(x, y);
+        }
+      }
+      wood.closePath();
+    }
+    return wood;
   }
 
   private static Path path(List<List<Vec2>> outlines, SheetWindow window) {
@@ -116,6 +191,7 @@ final class SectionSheet extends Pane {
       return;
     }
     Circle dot = new Circle(x, y, 2);
+    taken.add(dot.getLayoutBounds());
     dot.getStyleClass().add("gap-dot");
     String told = style.gap(gap.value());
     String value = told.substring(0, told.lastIndexOf(' '));

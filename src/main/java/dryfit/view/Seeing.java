@@ -30,6 +30,7 @@ final class Seeing {
   private final Label tall = new Label();
   private final VBox sitting;
   private Length.Unit unit = Length.Unit.MM;
+  private boolean fadedForSight;
 
   /** Between what stands in one row below the chair, in pixels. */
   private static final double BETWEEN = 22;
@@ -42,7 +43,7 @@ final class Seeing {
     this.slicing = new Slicing(session, chair);
     this.pulling = new Pulling(session, chair);
     through.setOnAction(e -> chair.see(l -> l.seeThrough(through.isSelected())));
-    fade.setOnAction(e -> chair.see(l -> l.fadingOthers(fade.isSelected())));
+    fade.setOnAction(e -> fade(fade.isSelected(), false));
     sitter.setAccessibleText("a sitter beside the chair");
     rule.setAccessibleText("a rule beside the chair");
     sitter.setOnAction(e -> scaled(rule));
@@ -156,6 +157,24 @@ final class Seeing {
     slicing.take(place);
   }
 
+  /**
+   * Fades the rest if what was taken up stands behind it, so that it is seen at once; what was
+   * faded for that alone comes back with the next that is free.
+   */
+  void clear(boolean hidden) {
+    if (hidden && !fade.isSelected() && !fade.isDisabled()) {
+      fade(true, true);
+    } else if (!hidden && fadedForSight) {
+      fade(false, false);
+    }
+  }
+
+  private void fade(boolean on, boolean forSight) {
+    fadedForSight = forSight;
+    fade.setSelected(on);
+    chair.see(l -> l.fadingOthers(on));
+  }
+
   /** Draws apart what comes apart. */
   void pullApart() {
     pulling.start();
@@ -183,6 +202,7 @@ final class Seeing {
   void plain() {
     through.setSelected(false);
     fade.setSelected(false);
+    fadedForSight = false;
     slicing.end();
     sitter.setSelected(false);
     rule.setSelected(false);

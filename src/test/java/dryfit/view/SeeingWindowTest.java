@@ -14,6 +14,8 @@ import dryfit.geometry.MassProperties;
 import dryfit.geometry.Vec3;
 import dryfit.measure.Length;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +23,7 @@ import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Button;
 import javafx.scene.control.Slider;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.WritableImage;
@@ -48,6 +51,59 @@ class SeeingWindowTest extends WindowTest {
           screen.window.session().choose(name);
           return null;
         });
+    screen.settled();
+  }
+
+  @Test
+  void aClashBehindOtherWoodIsSeenAtOnce(FxRobot robot) throws IOException {
+    Path chair =
+        Files.writeString(
+            state.resolve("behind.json"),
+            """
+            {"format": "dryfit-chair/1", "name": "Behind", "about": "Demo data, invented.",
+             "unit": "mm", "timber": "ash-white",
+             "parts": {
+              "wall": {"form": "straight", "from": [600, 300, 400], "to": [-600, 300, 400],
+                "section": [800, 20]},
+              "low": {"form": "straight", "from": [100, 400, 400], "to": [-100, 400, 400],
+                "section": [30, 30]},
+              "upright": {"form": "straight", "from": [0, 400, 300], "to": [0, 400, 500],
+                "section": [30, 30]},
+              "near": {"form": "straight", "from": [100, 200, 400], "to": [-100, 200, 400],
+                "section": [30, 30]},
+              "post": {"form": "straight", "from": [0, 200, 300], "to": [0, 200, 500],
+                "section": [30, 30]}},
+             "joints": {}}
+            """);
+    screen.open(chair);
+    ToggleButton fade = robot.lookup("#fade-the-rest").query();
+    take(robot, "low");
+    assertThat(fade.isSelected()).isTrue();
+    assertThat(screen.glowing()).isGreaterThan(100);
+    screen.photograph("54-behind-other-wood");
+    take(robot, "near");
+    assertThat(fade.isSelected()).as("nothing is before it").isFalse();
+    assertThat(screen.glowing()).isGreaterThan(100);
+    // What the maker asked for stays.
+    robot.clickOn(fade);
+    take(robot, "low");
+    take(robot, "near");
+    assertThat(fade.isSelected()).isTrue();
+  }
+
+  /** Takes up the finding of a part. */
+  private void take(FxRobot robot, String part) {
+    Button ticket =
+        OnScreen.ask(
+            () ->
+                (Button)
+                    robot.lookup(".ticket").queryAll().stream()
+                        .filter(
+                            n -> n.getUserData() instanceof Finding f && f.parts().contains(part))
+                        .findFirst()
+                        .orElseThrow());
+    robot.clickOn(ticket);
+    screen.landed();
     screen.settled();
   }
 
