@@ -11,7 +11,9 @@ set long=%long% -XX:Tier4CompileThreshold=150000 -XX:Tier4BackEdgeThreshold=4000
 for %%c in (window sweep jigs assemble compare boards) do if "%~1"=="%%c" set flags=%long%
 set classes=classes
 if "%~1"=="window" set classes=window
-rem Only the Java that kept the classes can use them; any other would then have none at all, not even its own.
+rem Only the Java that kept the classes can use them, and only where it did; else it would have none at all, not even its own.
 set kept=
-fc /b "%home%\release" "%~dp0lib\classes.release" >nul 2>nul && set kept="-XX:SharedArchiveFile=%~dp0lib\%classes%.jsa"
+set place=
+if exist "%~dp0lib\classes.place" set /p place=<"%~dp0lib\classes.place"
+fc /b "%home%\release" "%~dp0lib\classes.release" >nul 2>nul && if "%place%"=="%~dp0lib" set kept="-XX:SharedArchiveFile=%~dp0lib\%classes%.jsa"
 %java% %flags% -XX:-UsePerfData -Xshare:auto %kept% -Xlog:disable -jar "%~dp0lib\dryfit.jar" %*

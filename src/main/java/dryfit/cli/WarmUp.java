@@ -11,7 +11,8 @@ import java.util.List;
 /**
  * Packs what a quick start needs: runs what makers start most, a fit and the window, in a Java of
  * their own, and keeps the classes they loaded as they lie in memory, one archive for each. Whose
- * Java that was is kept beside them, for another one cannot use them.
+ * Java that was, and where, is kept beside them, for they are of no use to another one or
+ * elsewhere.
  */
 public final class WarmUp {
   private WarmUp() {}
@@ -24,13 +25,14 @@ public final class WarmUp {
    * @param args the folder with the program's jar, and the chair document
    */
   public static void main(String[] args) throws IOException, InterruptedException {
-    Path lib = Path.of(args[0]);
+    Path lib = Path.of(args[0]).toRealPath();
     keep(lib, "classes", "fit", args[1]);
     keep(lib, "window", "window", "--until-shown", args[1]);
     Files.copy(
         Path.of(System.getProperty("java.home"), "release"),
         lib.resolve("classes.release"),
         StandardCopyOption.REPLACE_EXISTING);
+    Files.writeString(lib.resolve("classes.place"), lib + "\n");
   }
 
   private static void keep(Path lib, String name, String... command)
