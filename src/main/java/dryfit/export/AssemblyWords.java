@@ -280,11 +280,30 @@ final class AssemblyWords {
             + " lock one another: along every direction looked at, one of them is held by another."
             + (joints.isEmpty() ? "" : " They are held by:"));
     lines.addAll(joints);
-    stuck.remedies().forEach(r -> lines.add(remedy(r)));
-    if (stuck.remedies().isEmpty()) {
-      lines.add(noRemedy(stuck));
-    }
+    lines.addAll(frees(stuck));
     return lines;
+  }
+
+  /** What would free parts that lock one another and claim no wood twice. */
+  private List<String> frees(Stuck stuck) {
+    return stuck.remedies().isEmpty()
+        ? List.of(noRemedy(stuck))
+        : stuck.remedies().stream().map(this::remedy).toList();
+  }
+
+  /** What would free a whole chair, each thing once, whichever hand. */
+  static List<String> frees(Chair chair, List<Stuck> stuck, TextStyle style) {
+    List<String> frees = new ArrayList<>();
+    List<List<Integer>> none = List.of();
+    AssemblyWords words =
+        new AssemblyWords(
+            new Assembling(chair, List.of(), stuck, none, List.of(), none, List.of()), style);
+    for (Stuck each : stuck) {
+      if (each.collide().isEmpty() && words.mirrored(each).isEmpty()) {
+        frees.addAll(words.frees(each));
+      }
+    }
+    return frees.stream().distinct().toList();
   }
 
   private String noRemedy(Stuck stuck) {

@@ -90,7 +90,7 @@ record GlueArea(double longGrain, double other) {
 
   /** What of a triangle lies inside the wood, cut off at the mouth. */
   private static List<Vec3> belowMouth(Mesh mesh, int t, Joint joint) {
-    List<Vec3> out = new ArrayList<>();
+    List<Vec3> out = new ArrayList<>(4);
     for (int k = 0; k < 3; k++) {
       Vec3 a = mesh.point(mesh.corner(t, k));
       Vec3 b = mesh.point(mesh.corner(t, (k + 1) % 3));

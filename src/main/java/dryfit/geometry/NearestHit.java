@@ -12,7 +12,7 @@ import java.util.List;
 final class NearestHit {
   private final Facets facets;
   private final Vec3 direction;
-  private final List<Hit> hits = new ArrayList<>(4);
+  private final List<Hit> hits = new ArrayList<>(16);
   private Hit hit;
   private double unclear;
   private double bound;

@@ -8,11 +8,13 @@ import dryfit.app.RecentFiles;
 import dryfit.app.Saving;
 import dryfit.app.StartChair;
 import dryfit.app.StateFolder;
+import dryfit.build.Chair;
 import dryfit.build.Part;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Difference;
 import dryfit.document.Problem;
+import dryfit.export.Freeing;
 import dryfit.export.TextStyle;
 import dryfit.fit.DryFit;
 import dryfit.fit.Finding;
@@ -203,7 +205,12 @@ final class ChairWindow {
   private void assured(GoingTogether.Answer answer) {
     if (!answer.stuck().isEmpty()) {
       header.locked(answer.of().report());
-      tickets.locked(Pulling.holding(answer.of().chair(), answer.stuck()), seeing::pullApart);
+      Chair locked = answer.of().chair();
+      List<String> frees =
+          Freeing.of(locked, answer.stuck(), style()).stream()
+              .map(free -> Words.spoken(free, locked))
+              .toList();
+      tickets.locked(Pulling.holding(locked, answer.stuck()), frees, seeing::pullApart);
     }
   }
 

@@ -8,6 +8,7 @@ import dryfit.fit.FitReport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -35,6 +36,9 @@ final class Tickets extends ScrollPane {
 
   /** Height there is for the words below the heading. */
   private static final double ROOM = 88;
+
+  /** So many ways to free what locks are told. */
+  private static final int MOST_FREES = 4;
 
   private static final PseudoClass TAKEN = PseudoClass.getPseudoClass("taken");
 
@@ -95,19 +99,28 @@ final class Tickets extends ScrollPane {
    * @param holding which parts, as sentences
    * @param pull draws apart what comes apart
    */
-  void locked(String holding, Runnable pull) {
+  void locked(String holding, List<String> frees, Runnable pull) {
     // The next findings are shown anew, whether they are others or not.
     there = List.of();
-    row.getChildren().removeIf(n -> "locked".equals(n.getId()) || "fits".equals(n.getId()));
+    row.getChildren()
+        .removeIf(n -> n.getId() != null && List.of("locked", "frees", "fits").contains(n.getId()));
     Button ticket =
         paper(
             TicketEdge.Kind.STOPS,
             "Cannot be put together",
             holding,
-            "click to see what comes apart; in the terminal “assemble” tells what would free them");
+            "click to see what comes apart");
     ticket.setId("locked");
     ticket.setOnAction(e -> pull.run());
-    row.getChildren().add(0, ticket);
+    List<Node> tickets = new ArrayList<>(List.of(ticket));
+    for (String free : frees.subList(0, Math.min(MOST_FREES, frees.size()))) {
+      String text = free.substring(0, 1).toUpperCase(Locale.ROOT) + free.substring(1) + ".";
+      Button way = paper(TicketEdge.Kind.KNOW, "What would free them", text, "");
+      way.setId("frees");
+      way.setOnAction(e -> pull.run());
+      tickets.add(way);
+    }
+    row.getChildren().addAll(0, tickets);
   }
 
   /** What keeps the chair from being built: what was found before is of another one. */
@@ -218,6 +231,10 @@ final class Tickets extends ScrollPane {
               about);
       fits.setId("fits");
       return fits;
+    }
+    if (all == 0) {
+      return paper(
+          TicketEdge.Kind.KNOW, "Joints", "There are none; parts are in each other's way.", about);
     }
     String others =
         bad.isEmpty()

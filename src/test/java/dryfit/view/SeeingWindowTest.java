@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dryfit.build.Joint;
+import dryfit.export.Freeing;
+import dryfit.export.TextStyle;
 import dryfit.export.picture.Camera;
 import dryfit.export.picture.Figure;
 import dryfit.export.picture.View;
 import dryfit.fit.Finding;
 import dryfit.fit.JointFit;
+import dryfit.fit.order.Assembling;
+import dryfit.fit.order.Onlooker;
 import dryfit.geometry.Box;
 import dryfit.geometry.MassProperties;
 import dryfit.geometry.Vec3;
@@ -18,6 +22,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
@@ -256,6 +261,15 @@ class SeeingWindowTest extends WindowTest {
         .contains("seat");
     assertThat(OnScreen.ask(() -> ticket.getParent().getChildrenUnmodifiable().get(0)))
         .isSameAs(ticket);
+    List<String> frees =
+        Freeing.of(
+            shown.chair(),
+            Assembling.stuck(shown.chair(), Onlooker.NONE),
+            new TextStyle(Length.Unit.MM, 64, false, false));
+    assertThat(frees).isNotEmpty();
+    assertThat(robot.lookup("#frees").queryAll()).hasSameSizeAs(frees.stream().limit(4).toList());
+    assertThat(robot.lookup("#frees").<Button>query().getAccessibleText())
+        .startsWith("What would free them: " + frees.get(0).substring(0, 1).toUpperCase(Locale.ROOT));
     screen.photograph("53-cannot-be-put-together");
     robot.clickOn(ticket);
     screen.settled();
@@ -264,6 +278,7 @@ class SeeingWindowTest extends WindowTest {
     screen.settled();
     assertThat(text(robot, "#verdict")).startsWith("fits").doesNotContain("put together");
     assertThat(robot.lookup("#locked").queryAll()).isEmpty();
+    assertThat(robot.lookup("#frees").queryAll()).isEmpty();
   }
 
   @Test
