@@ -124,8 +124,18 @@ final class GapField {
 
           @Override
           public OptionalDouble gap(double u, double v) {
-            return facing.gap(
-                at(u, v).minus(joint.entry().times(joint.length() / 2)), joint.entry());
+            OptionalDouble gap = facing.gap(inside(u, v), joint.entry());
+            return gap.orElse(0) < 0 && inWoodOfASide(u, v) ? OptionalDouble.empty() : gap;
+          }
+
+          private Vec3 inside(double u, double v) {
+            return at(u, v).minus(joint.entry().times(joint.length() / 2));
+          }
+
+          /** Near its rim the bottom of a tenon that is too fat stands over wood, not the hole. */
+          private boolean inWoodOfASide(double u, double v) {
+            return facing.isInWood(inside(u, v), joint.entry())
+                && !facing.isInWood(inside(0, 0), joint.entry());
           }
         };
     return found(side, "bottom", false, true, true);

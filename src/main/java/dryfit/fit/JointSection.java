@@ -15,15 +15,17 @@ import java.util.List;
  * solids, in millimetres of a sheet. The mortised part is on the left, y is up.
  *
  * @param title what is seen
- * @param top what lies at the top of the sheet, of the chair as it stands: up, down or a side as
- *     one faces it
+ * @param lie where up is on the sheet, or what lies at its top, of the chair as it stands
  * @param cuts the parts that the saw meets near the joint
  * @param gaps where gaps were measured that show in this sheet
  * @param low least x and y of what matters
  * @param high greatest x and y
  */
 public record JointSection(
-    String title, String top, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+    String title, String lie, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+  /** Up shows on a sheet that stands steeper than this; the sine of 45 degrees. */
+  private static final double STEEP = Math.sqrt(0.5);
+
   public JointSection {
     cuts = List.copyOf(cuts);
     gaps = List.copyOf(gaps);
@@ -45,9 +47,10 @@ public record JointSection(
   /** Both ways through a joint: across its cheeks, then across its edges. */
   public static List<JointSection> of(Chair chair, JointFit fit) {
     Joint joint = fit.joint();
+    boolean round = joint.plan().diameter().isPresent();
     return List.of(
-        section(chair, fit, "across the cheeks", joint.thick(), "cheek"),
-        section(chair, fit, "across the edges", joint.wide(), "edge"));
+        section(chair, fit, round ? "one way" : "across the cheeks", joint.thick(), "cheek"),
+        section(chair, fit, round ? "the other way" : "across the edges", joint.wide(), "edge"));
   }
 
   private static JointSection section(
@@ -83,11 +86,19 @@ public record JointSection(
         gaps.add(new Gap(gap.side(), gap.least().value(), new Vec2(p.x(), p.y())));
       }
     }
-    return new JointSection(title, top(sheet.y()), cuts, gaps, low, high);
+    return new JointSection(title, lie(sheet), cuts, gaps, low, high);
+  }
+
+  /** How the sheet lies: where up is, and where it looks along, what is at its top. */
+  private static String lie(Frame sheet) {
+    double across = sheet.x().dot(Vec3.UP);
+    return Math.abs(across) > Math.abs(sheet.y().dot(Vec3.UP)) && Math.abs(across) > STEEP
+        ? "up is to the " + (across > 0 ? "right" : "left")
+        : "top is " + axis(sheet.y());
   }
 
   /** The chair's axis that a direction is nearest to, in words; of two alike the more upright. */
-  private static String top(Vec3 direction) {
+  private static String axis(Vec3 direction) {
     double x = Math.abs(direction.x());
     double y = Math.abs(direction.y());
     double z = Math.abs(direction.z());

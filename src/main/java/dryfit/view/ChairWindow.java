@@ -13,7 +13,9 @@ import dryfit.build.Part;
 import dryfit.build.Shelf;
 import dryfit.document.Design;
 import dryfit.document.Difference;
+import dryfit.document.Document;
 import dryfit.document.Problem;
+import dryfit.document.Reading;
 import dryfit.export.Freeing;
 import dryfit.export.TextStyle;
 import dryfit.fit.DryFit;
@@ -73,6 +75,7 @@ final class ChairWindow {
   private final Tickets tickets = new Tickets(this::open);
   private final Seeing seeing;
   private final Measuring measuring = new Measuring(chair);
+  private final Ring ring = new Ring(chair);
   private final Question question = new Question();
   private final WriteSheet sheet;
   private final Header header;
@@ -143,6 +146,7 @@ final class ChairWindow {
     StackPane.setAlignment(sheet, Pos.TOP_CENTER);
     over.setMinSize(0, 0);
     bench.setCenter(over);
+    header.trying(going.looking());
     bench.setTop(room(0, HEADER));
     bench.setLeft(room(DimensionsPanel.WIDTH, 0));
     bench.setRight(room(JointCard.WIDTH, 0));
@@ -150,6 +154,16 @@ final class ChairWindow {
     session.shown().addListener((o, was, now) -> show(now));
     unit.addListener((o, was, now) -> show(session.shown().get()));
     chair.onPick(this::pick);
+    // In a plain view it is the whole chair that is looked at.
+    chair
+        .plain()
+        .addListener(
+            (o, was, now) -> {
+              if (now != null) {
+                seeing.clear(false);
+                ring.put(Optional.empty());
+              }
+            });
     session.problems().addListener((o, was, now) -> tell(now));
     session.said().addListener((o, was, now) -> say(now));
     session.left().addListener((o, was, now) -> offer(now));
@@ -232,6 +246,7 @@ final class ChairWindow {
     seeing.show(shown, unit.get());
     dimensions.show(shown, unit.get());
     measuring.show(style);
+    ring.show(shown);
     opening.setVisible(false);
     if (shown.fit().isPresent()) {
       tell(shown, style);
@@ -310,6 +325,7 @@ final class ChairWindow {
     tickets.take(Optional.empty());
     seeing.take(Optional.empty());
     seeing.clear(false);
+    ring.put(Optional.empty());
   }
 
   /** Takes up a finding: goes there, points out its parts, shows its joint. */
@@ -325,6 +341,8 @@ final class ChairWindow {
     Shown now = session.shown().get();
     seeing.take(Optional.of(Slicing.Place.of(finding, now)));
     seeing.clear(!isInSight(now, finding.parts(), finding.at()));
+    // What is about the document alone has no place.
+    ring.put(Optional.of(finding.at()).filter(at -> !finding.parts().isEmpty()));
   }
 
   /** Whether nothing stands before it where the eye will be; its own parts do not count. */
@@ -347,6 +365,7 @@ final class ChairWindow {
               chair.see(l -> l.choosing(parts));
               chair.fly(fit.joint().at(), NEAR);
               seeing.clear(!isInSight(now, parts, fit.joint().at()));
+              ring.put(Optional.empty());
               card.joint(joint);
               tickets.take(Optional.empty());
               seeing.take(Optional.of(Slicing.Place.of(fit.joint())));
@@ -373,7 +392,7 @@ final class ChairWindow {
     opening.getStyleClass().add("quiet");
     opening.setId("opening");
     opening.setMouseTransparent(true);
-    StackPane floor = new StackPane(chair, measuring, opening);
+    StackPane floor = new StackPane(chair, ring, measuring, opening);
     floor.setMinSize(0, 0);
     BorderPane all = new BorderPane(floor);
     all.setTop(room(0, BAR));
@@ -401,9 +420,13 @@ final class ChairWindow {
 
   /** What lies over the chair goes; what is asked there stays undecided. */
   private void putAway() {
+    boolean over = notice.isVisible() || question.isVisible() || sheet.isVisible();
     notice.setVisible(false);
     question.end();
     sheet.setVisible(false);
+    if (!over && beside.isPresent()) {
+      besideOrAlone();
+    }
   }
 
   /** Opens a chair. */
@@ -423,6 +446,7 @@ final class ChairWindow {
     seeing.plain();
     sheet.end();
     chair.clear();
+    ring.put(Optional.empty());
     card.part(Optional.empty());
     measuring.clear();
     written = null;
@@ -510,7 +534,8 @@ final class ChairWindow {
       askedOf = theirs.differences();
       question.ask(
           "Not saved: the file was changed outside this window since it was opened."
-              + Words.differences(theirs.differences()),
+              + Words.differences(theirs.differences())
+              + broken(theirs),
           List.of(
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
               new Question.Answer("keep mine", () -> session.keepMine(theirs, this::saved)),
@@ -526,6 +551,10 @@ final class ChairWindow {
   /** The file says something else by now. */
   private void moved(OnDisk before, OnDisk disk) {
     if (disk instanceof OnDisk.Changed theirs) {
+      if (session.left().get().isPresent()) {
+        // First things first: what is offered would be gone from sight.
+        return;
+      }
       if (question.isVisible() && askedOf.equals(theirs.differences())) {
         return;
       }
@@ -537,7 +566,8 @@ final class ChairWindow {
       question.ask(
           "The file was changed outside this window."
               + (session.state().get().unsaved() ? " Your changes here are not saved." : "")
-              + Words.differences(theirs.differences()),
+              + Words.differences(theirs.differences())
+              + broken(theirs),
           List.of(
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
               new Question.Answer("keep mine", () -> session.keep(theirs)),
@@ -551,10 +581,24 @@ final class ChairWindow {
     }
   }
 
+  /** What keeps the file as it now is from being built, if something does. */
+  private static String broken(OnDisk.Changed theirs) {
+    return theirs.theirs() instanceof Reading.Refused<Document> refused
+        ? "\nAs it is in the file it cannot be read: "
+            + Words.problem(refused.problems().get(0))
+            + " ("
+            + Words.line(refused.problems().get(0))
+            + ")"
+        : "";
+  }
+
   /** Offers work that was not saved before the program ended. */
   private void offer(Optional<Kept.Work> work) {
     if (work.isEmpty()) {
       question.end();
+      if (session.onDisk().get() instanceof OnDisk.Changed) {
+        moved(session.onDisk().get(), session.onDisk().get());
+      }
       return;
     }
     LocalDateTime when = LocalDateTime.ofInstant(work.get().when(), ZoneId.systemDefault());

@@ -7,6 +7,7 @@ import dryfit.document.Quantity;
 import dryfit.measure.Fraction;
 import dryfit.measure.Length;
 import java.util.List;
+import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -16,6 +17,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 
 /** One dimension: its value to be typed over, its rule to be slid, what it is worked out from. */
 final class DimensionRow extends VBox {
@@ -26,6 +28,10 @@ final class DimensionRow extends VBox {
   private final SteelRule rule = new SteelRule();
   private final Label below = new Label();
   private final Label refused = new Label();
+
+  /** Why something was not taken stays that long once the maker is elsewhere. */
+  private final PauseTransition toldLongEnough = new PauseTransition(Duration.seconds(15));
+
   private final Tooltip tip = new Tooltip();
   private Dimension dimension;
   private List<String> names = List.of();
@@ -53,6 +59,7 @@ final class DimensionRow extends VBox {
     below.setId("below-" + name);
     below.getStyleClass().add("quiet");
     refused.getStyleClass().add("refused");
+    toldLongEnough.setOnFinished(e -> answered(""));
     refused.setId("refused-" + name);
     for (Label text : List.of(below, refused)) {
       text.setWrapText(true);
@@ -170,11 +177,13 @@ final class DimensionRow extends VBox {
   /** Leaving the field takes what was typed, as Enter does. */
   private void left(boolean focused) {
     if (focused || dimension == null) {
+      toldLongEnough.stop();
       return;
     }
     if (field.getText().equals(stood) || field.getText().equals(wrong)) {
       field.pseudoClassStateChanged(REFUSED, false);
       write();
+      toldLongEnough.playFromStart();
     } else {
       typed();
     }
@@ -222,6 +231,7 @@ final class DimensionRow extends VBox {
    * @param why empty if it was taken
    */
   private void answered(String why) {
+    toldLongEnough.stop();
     refused.setText(why);
     has(refused, !why.isEmpty());
     field.pseudoClassStateChanged(REFUSED, !why.isEmpty() && field.isFocused());
@@ -232,6 +242,7 @@ final class DimensionRow extends VBox {
     } else if (!why.isEmpty()) {
       // The sentence tells what was typed; the field tells what holds.
       write();
+      toldLongEnough.playFromStart();
     }
   }
 

@@ -9,6 +9,8 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.util.Duration;
 
 /**
@@ -21,6 +23,7 @@ final class GoingTogether {
   private final PauseTransition quiet = new PauseTransition(QUIET);
   private final Errands errands;
   private final Consumer<Answer> told;
+  private final ReadOnlyBooleanWrapper looking = new ReadOnlyBooleanWrapper();
   private Optional<Answer> answer = Optional.empty();
   private volatile long wanted;
 
@@ -60,6 +63,11 @@ final class GoingTogether {
     this.told = told;
   }
 
+  /** Whether the answer is still to come. */
+  ReadOnlyBooleanProperty looking() {
+    return looking.getReadOnlyProperty();
+  }
+
   /** A chair is on the bench, perhaps the same with its findings. */
   void show(Shown shown) {
     wanted = shown.number();
@@ -69,7 +77,8 @@ final class GoingTogether {
     }
     quiet.stop();
     // What does not fit is told as that; nobody puts it together.
-    if (shown.fit().isPresent() && shown.report().fits()) {
+    looking.set(shown.fit().isPresent() && shown.report().fits());
+    if (looking.get()) {
       quiet.setOnFinished(e -> errands.run("order", () -> look(shown)));
       quiet.playFromStart();
     }
@@ -81,6 +90,7 @@ final class GoingTogether {
       Platform.runLater(
           () -> {
             if (wanted == shown.number()) {
+              looking.set(false);
               answer = Optional.of(new Answer(shown, stuck));
               told.accept(answer.get());
             }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -31,6 +32,10 @@ final class Header extends VBox {
   private final Button redo = new Button("do again");
   private final FlowPane variants = new FlowPane(8, 6);
   private final Label verdict = new Label();
+  private final Label trying = new Label("trying it together …");
+
+  /** Of the word for saving, pixels. */
+  private static final double SAVING = 74;
 
   /** A tooth for what stops, a hollow diamond for what to look at, a square for what fits. */
   private static final Map<String, List<Double>> SHAPES =
@@ -88,12 +93,19 @@ final class Header extends VBox {
     another.setId("another-variant");
     another.setAccessibleText("add another variant");
     another.setOnAction(e -> anotherVariant.run());
-    HBox right = new HBox(10, sign, verdict);
+    trying.getStyleClass().add("quiet");
+    trying.setId("trying");
+    trying.managedProperty().bind(trying.visibleProperty());
+    trying.setVisible(false);
+    HBox right = new HBox(10, trying, sign, verdict);
     right.setAlignment(Pos.CENTER_RIGHT);
     right.setMinWidth(Region.USE_PREF_SIZE);
     HBox top = new HBox(18, name, variants, right);
     top.setAlignment(Pos.CENTER_LEFT);
-    words.getChildren().addAll(saved, undo, redo, inUnit);
+    // As wide as its longest word, so that the others stay under the pointer.
+    HBox saving = new HBox(saved);
+    saving.setMinWidth(SAVING);
+    words.getChildren().addAll(saving, undo, redo, inUnit);
     getChildren().addAll(top, words);
     session.shown().addListener((o, was, now) -> show(now));
     session
@@ -197,6 +209,11 @@ final class Header extends VBox {
   void locked(FitReport report) {
     verdict.setText(Words.verdict(report) + ", but cannot be put together");
     style("stops");
+  }
+
+  /** Says that it is not yet known whether the chair goes together, as long as that is so. */
+  void trying(ReadOnlyBooleanProperty looking) {
+    trying.visibleProperty().bind(looking);
   }
 
   /** A chair is on its way to the bench. */

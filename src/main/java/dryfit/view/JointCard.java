@@ -186,8 +186,8 @@ final class JointCard extends VBox {
       Label caption =
           new Label(
               section.title()
-                  + " · top is "
-                  + section.top()
+                  + " · "
+                  + section.lie()
                   + " · gaps in "
                   + (style.inches() ? "inches" : "mm"));
       caption.getStyleClass().addAll("quiet", "caption");

@@ -59,8 +59,8 @@ final class SectionSheet extends Pane {
     setAccessibleText(
         "section "
             + section.title()
-            + ", top of the sheet "
-            + section.top()
+            + ", "
+            + section.lie()
             + ", through "
             + section.cuts().stream()
                 .map(cut -> Words.part(cut.label()))

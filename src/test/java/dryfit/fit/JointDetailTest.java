@@ -77,6 +77,19 @@ class JointDetailTest {
         .isEqualTo(0.76, within(0.11));
   }
 
+  /** The rim of a tenon that is too fat stands over wood; what is below that is not the bottom. */
+  @Test
+  void theBottomOfAFatRoundTenonIsThatOfItsHole() {
+    JointDetail detail =
+        detail(
+            "\"section\": [50, 50]",
+            "\"kind\": \"round-tenon\", \"diameter\": 16, \"length\": 30,"
+                + " \"fit\": {\"cheek\": -0.2}");
+    assertThat(side(detail, "all round").least().value()).isNegative();
+    assertThat(side(detail, "bottom").least().value()).isEqualTo(2, within(GRID));
+    assertThat(side(detail, "bottom").greatest().value()).isEqualTo(2, within(GRID));
+  }
+
   @Test
   void wallsAreToldToEverySideTheThinnestFirst() {
     List<Wall> walls =

@@ -86,6 +86,8 @@ class BesideWindowTest extends WindowTest {
     robot.clickOn("#lay-over");
     screen.settled();
     assertThat(robot.lookup(".beside").queryAll()).hasSize(3);
+    robot.type(KeyCode.ESCAPE);
+    assertThat(robot.lookup(".beside").queryAll()).as("Escape leads back").isEmpty();
   }
 
   @Test

@@ -26,12 +26,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.scene.control.Button;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.WritableImage;
+import javafx.scene.shape.Circle;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 
@@ -85,10 +87,29 @@ class SeeingWindowTest extends WindowTest {
     take(robot, "low");
     assertThat(fade.isSelected()).isTrue();
     assertThat(screen.glowing()).isGreaterThan(100);
+    Circle ring = robot.lookup("#ring").query();
+    assertThat(ring.isVisible()).isTrue();
+    Vec3 at =
+        screen.shown().report().findings().stream()
+            .filter(f -> f.parts().contains("low"))
+            .findFirst()
+            .orElseThrow()
+            .at();
+    ChairView view = screen.window.chair();
+    Camera.Sheet sheet =
+        screen.orbit().camera().sheet((int) view.getWidth(), (int) view.getHeight());
+    assertThat(ring.getCenterX()).isCloseTo(sheet.x(at), within(1.0));
+    assertThat(ring.getCenterY()).isCloseTo(sheet.y(at), within(1.0));
     screen.photograph("54-behind-other-wood");
     take(robot, "near");
     assertThat(fade.isSelected()).as("nothing is before it").isFalse();
     assertThat(screen.glowing()).isGreaterThan(100);
+    // Back to the whole chair, what faded by itself has come back.
+    take(robot, "low");
+    robot.clickOn("#view-front");
+    screen.landed();
+    assertThat(fade.isSelected()).isFalse();
+    assertThat(ring.isVisible()).isFalse();
     // What the maker asked for stays.
     robot.clickOn(fade);
     take(robot, "low");
@@ -230,6 +251,15 @@ class SeeingWindowTest extends WindowTest {
     slide(robot, "#apart", 1);
     screen.settled();
     assertThat(text(robot, "#apart-told")).matches("24 of 24 apart: .+");
+    // It takes a while until this is known, and till then nobody is told that all is well.
+    AtomicBoolean tried = new AtomicBoolean();
+    run(
+        () ->
+            robot
+                .lookup("#trying")
+                .query()
+                .visibleProperty()
+                .addListener((o, was, now) -> tried.compareAndSet(false, now)));
     variant("legs askew");
     OnScreen.await("the order", () -> !screen.window.chair().look().get().moved().isEmpty());
     screen.settled();
@@ -254,6 +284,8 @@ class SeeingWindowTest extends WindowTest {
     // Each joint fits by itself; the chair is not told as one that fits for all that.
     assertThat(shown.report().fits()).isTrue();
     OnScreen.await("the ticket", () -> !robot.lookup("#locked").queryAll().isEmpty());
+    assertThat(tried).isTrue();
+    assertThat(robot.lookup("#trying").query().isVisible()).isFalse();
     Button ticket = robot.lookup("#locked").query();
     assertThat(text(robot, "#verdict")).isEqualTo("fits, but cannot be put together");
     assertThat(ticket.getAccessibleText())
@@ -269,7 +301,8 @@ class SeeingWindowTest extends WindowTest {
     assertThat(frees).isNotEmpty();
     assertThat(robot.lookup("#frees").queryAll()).hasSameSizeAs(frees.stream().limit(4).toList());
     assertThat(robot.lookup("#frees").<Button>query().getAccessibleText())
-        .startsWith("What would free them: " + frees.get(0).substring(0, 1).toUpperCase(Locale.ROOT));
+        .startsWith(
+            "What would free them: " + frees.get(0).substring(0, 1).toUpperCase(Locale.ROOT));
     screen.photograph("53-cannot-be-put-together");
     robot.clickOn(ticket);
     screen.settled();
