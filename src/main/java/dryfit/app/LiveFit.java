@@ -55,9 +55,14 @@ public final class LiveFit implements AutoCloseable {
   public record Fitted(long number, Document document, FitReport report) implements Result {}
 
   /** It cannot be built as it is written. */
-  public record Refused(long number, List<Problem> problems) implements Result {
+  public record Refused(Version version, List<Problem> problems) implements Result {
     public Refused {
       problems = List.copyOf(problems);
+    }
+
+    @Override
+    public long number() {
+      return version.number();
     }
   }
 
@@ -138,7 +143,7 @@ public final class LiveFit implements AutoCloseable {
             tell(turn, new Fitted(version.number(), ready.document(), report));
           }
         } else {
-          tell(turn, new Refused(version.number(), ((OpenChair.Refused) opened).problems()));
+          tell(turn, new Refused(version, ((OpenChair.Refused) opened).problems()));
         }
       } catch (RuntimeException | StackOverflowError fault) {
         // What a build that broke off has left on the shelf is not to be trusted.

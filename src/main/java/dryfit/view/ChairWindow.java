@@ -165,6 +165,7 @@ final class ChairWindow {
               }
             });
     session.problems().addListener((o, was, now) -> tell(now));
+    session.unbuilt().addListener((o, was, now) -> show(now));
     session.said().addListener((o, was, now) -> say(now));
     session.left().addListener((o, was, now) -> offer(now));
     session.onDisk().addListener((o, was, now) -> moved(was, now));
@@ -194,6 +195,16 @@ final class ChairWindow {
     middle.setBottom(seeing.sliders(measuring.word()));
     furnished = true;
     show(session.shown().get());
+    show(session.unbuilt().get());
+  }
+
+  /** Of a chair that cannot be built there are still the sizes, to be mended. */
+  private void show(Optional<Unbuilt> unbuilt) {
+    Optional<Shown> last = Optional.ofNullable(session.shown().get());
+    if (furnished && unbuilt.isPresent()) {
+      Length.Unit written = unbuilt.get().design().unit().printed();
+      dimensions.show(unbuilt.get(), last, last.isPresent() ? unit.get() : written);
+    }
   }
 
   private static Region room(double width, double height) {

@@ -227,6 +227,12 @@ final class DimensionRow extends VBox {
         why -> answered(why.isEmpty() ? "" : not.why(why)));
   }
 
+  /** What stands there is in the document, and no chair comes of it. */
+  void cannotBeBuilt() {
+    refused.setText("With this the chair cannot be built; “take back” undoes it.");
+    has(refused, true);
+  }
+
   /**
    * @param why empty if it was taken
    */

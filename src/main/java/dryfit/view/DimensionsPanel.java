@@ -1,6 +1,8 @@
 package dryfit.view;
 
+import dryfit.document.Design;
 import dryfit.document.Design.Dimension;
+import dryfit.document.Document;
 import dryfit.measure.Length;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -8,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -80,9 +83,30 @@ final class DimensionsPanel extends VBox {
   }
 
   void show(Shown shown, Length.Unit unit) {
-    dimensions = shown.design().dimensions();
+    show(shown.document(), shown.design(), unit);
+  }
+
+  /**
+   * Shows what the document says though no chair comes of it, and with which sizes none does.
+   *
+   * @param last what could be built last, if anything
+   */
+  void show(Unbuilt unbuilt, Optional<Shown> last, Length.Unit unit) {
+    show(unbuilt.document(), unbuilt.design(), unit);
+    List<Dimension> built = last.map(l -> l.design().dimensions()).orElse(List.of());
+    for (Dimension d : dimensions) {
+      boolean changed =
+          built.stream().anyMatch(b -> b.name().equals(d.name()) && !b.value().equals(d.value()));
+      if (changed && d.formula().isEmpty()) {
+        rows.get(d.name()).cannotBeBuilt();
+      }
+    }
+  }
+
+  private void show(Document document, Design of, Length.Unit unit) {
+    dimensions = of.dimensions();
     title.setText("Dimensions, in " + (unit == Length.Unit.IN ? "inches" : "mm"));
-    String now = shown.document().file() + "\n" + shown.design().variant();
+    String now = document.file() + "\n" + of.variant();
     if (!now.equals(design)) {
       design = now;
       standing.clear();
@@ -90,7 +114,7 @@ final class DimensionsPanel extends VBox {
     rows.keySet().retainAll(dimensions.stream().map(Dimension::name).toList());
     for (Dimension d : dimensions) {
       rows.computeIfAbsent(d.name(), this::row)
-          .show(d, shown.design(), unit, shown.document().written(d.pointer()).orElse(""));
+          .show(d, of, unit, document.written(d.pointer()).orElse(""));
     }
     sort(false);
   }

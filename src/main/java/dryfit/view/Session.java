@@ -70,6 +70,8 @@ final class Session {
   private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<List<Problem>> problems =
       new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<Optional<Unbuilt>> unbuilt =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<Kept.Work>> left =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<OnDisk> onDisk = new ReadOnlyObjectWrapper<>();
@@ -574,6 +576,7 @@ final class Session {
       show(newest);
     } else if (result instanceof LiveFit.Refused refused) {
       refuse(refused.problems());
+      Platform.runLater(() -> unbuilt.set(Unbuilt.of(refused.version())));
     } else if (result instanceof LiveFit.Failed failed) {
       fault(failed.fault());
     }
@@ -587,8 +590,14 @@ final class Session {
     Platform.runLater(
         () -> {
           problems.set(List.of());
+          unbuilt.set(Optional.empty());
           shown.set(made);
         });
+  }
+
+  /** A sound document whose chair cannot be built, until one can that came later. */
+  ReadOnlyObjectProperty<Optional<Unbuilt>> unbuilt() {
+    return unbuilt.getReadOnlyProperty();
   }
 
   private void refuse(List<Problem> found) {

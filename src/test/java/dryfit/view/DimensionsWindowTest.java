@@ -62,6 +62,25 @@ class DimensionsWindowTest extends WindowTest {
   }
 
   @Test
+  void aSizeWithWhichNoChairCanBeBuiltStandsThereAndSaysSo(FxRobot robot) {
+    screen.open(HARBOUR);
+    type(robot, "railThick", "400");
+    robot.type(KeyCode.ENTER);
+    OnScreen.await("the reason", () -> !robot.lookup("#refused-railThick").queryAll().isEmpty());
+    assertThat(text(robot, "#refused-railThick")).startsWith("With this the chair cannot be built");
+    assertThat(text(robot, "#verdict")).isEqualTo("cannot be built as it is written");
+    robot.type(KeyCode.TAB);
+    screen.settled();
+    assertThat(field(robot, "railThick").getText()).as("as in the document").isEqualTo("400");
+    assertThat(robot.lookup("#refused-seatTop").queryAll()).isEmpty();
+    screen.photograph("55-cannot-be-built");
+    robot.clickOn("#undo");
+    screen.settled();
+    assertThat(field(robot, "railThick").getText()).isEqualTo("22");
+    assertThat(robot.lookup("#refused-railThick").queryAll()).isEmpty();
+  }
+
+  @Test
   void whatWasWrittenInAnotherUnitStaysWrittenAndIsShownAsARuleShowsIt(FxRobot robot)
       throws Exception {
     Path own = Files.copy(Path.of("models/lantern-side-chair.json"), state.resolve("own.json"));
