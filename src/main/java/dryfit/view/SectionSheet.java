@@ -73,7 +73,7 @@ final class SectionSheet extends Pane {
     Path mortised = null;
     for (JointSection.Cut cut : section.cuts()) {
       Path path = path(cut.outlines(), window);
-      path.getStyleClass().addAll("cut", "cut-" + cut.role().name().toLowerCase(Locale.ROOT));
+      path.getStyleClass().addAll("cut", "cut-" + word(cut.role()));
       wood.getChildren().add(path);
       if (cut.role() == JointSection.Role.MORTISED) {
         mortised = path;
@@ -103,13 +103,13 @@ final class SectionSheet extends Pane {
     Path2D wood = wood(cut.outlines(), window);
     boolean left = cut.role() == JointSection.Role.MORTISED;
     for (String told : new String[] {whole, whole.replaceFirst(", (right|left)$", "")}) {
-      if (isNamed(told, wood, left)) {
+      if (isNamed(told, wood, left, cut.role())) {
         return;
       }
     }
   }
 
-  private boolean isNamed(String told, Path2D wood, boolean left) {
+  private boolean isNamed(String told, Path2D wood, boolean left, JointSection.Role role) {
     Text measured = new Text(told);
     measured.setFont(NAMES);
     double w = Math.ceil(measured.getLayoutBounds().getWidth()) + 2;
@@ -121,7 +121,7 @@ final class SectionSheet extends Pane {
         if (wood.contains(x, y, w, h) && taken.stream().noneMatch(t -> t.intersects(place))) {
           taken.add(place);
           Label name = new Label(told);
-          name.getStyleClass().add("wood-name");
+          name.getStyleClass().addAll("wood-name", "name-" + word(role));
           name.setFont(NAMES);
           name.setMinSize(w, h);
           name.setMaxSize(w, h);
@@ -132,6 +132,10 @@ final class SectionSheet extends Pane {
       }
     }
     return false;
+  }
+
+  private static String word(JointSection.Role role) {
+    return role.name().toLowerCase(Locale.ROOT);
   }
 
   private static Path2D wood(List<List<Vec2>> outlines, SheetWindow window) {
