@@ -28,11 +28,16 @@ public final class WarmUp {
     Path lib = Path.of(args[0]).toRealPath();
     keep(lib, "classes", "fit", args[1]);
     keep(lib, "window", "window", "--until-shown", args[1]);
+    Path home = Path.of(System.getProperty("java.home"));
+    List<String> release = Files.readAllLines(home.resolve("release"));
     Files.copy(
-        Path.of(System.getProperty("java.home"), "release"),
+        home.resolve("release"),
         lib.resolve("classes.release"),
         StandardCopyOption.REPLACE_EXISTING);
-    Files.writeString(lib.resolve("classes.place"), lib + "\n");
+    // Read by the launcher line by line: where, by which Java, and the first words of its release.
+    List<String> place = new ArrayList<>(List.of(lib.toString(), home.toString()));
+    place.addAll(release.subList(0, Math.min(3, release.size())));
+    Files.writeString(lib.resolve("classes.place"), String.join("\n", place) + "\n");
   }
 
   private static void keep(Path lib, String name, String... command)
