@@ -20,7 +20,8 @@ final class EditLoop {
   private EditLoop() {}
 
   /**
-   * Moves the dimension to a height it never had before, every time.
+   * Moves the dimension to a height it never had before, every time. Runs in the folder of the
+   * benchmarks.
    *
    * @param arguments dimension, its first value, step in the unit of the document, edits before
    *     anything is timed, and edits that are timed
@@ -32,7 +33,7 @@ final class EditLoop {
     int before = Integer.parseInt(arguments[3]);
     double[] took = new double[Integer.parseInt(arguments[4])];
     Document document =
-        Chairs.model(Path.of(System.getProperty("dryfit.root", ".")), "harbour-armchair");
+        Chairs.model(Path.of(System.getProperty("dryfit.root", "../..")), "harbour-armchair");
     Shelf shelf = new Shelf(Engines.kernel("exact"));
     CompilationMXBean compiler = ManagementFactory.getCompilationMXBean();
     long compiled = 0;
