@@ -1,17 +1,18 @@
-// One table from what JMH and the peer measured: node table.mjs jmh.json peer.jsonl
+// One table from what JMH and the peer measured: node table.mjs jmh.json [more.json ...] peer.jsonl
 import { readFileSync } from 'node:fs';
 
 const rows = new Map();
 const row = (name) => rows.get(name) ?? rows.set(name, {}).get(name);
 const median = (entry) => entry.primaryMetric.scorePercentiles['50.0'];
 
-for (const entry of JSON.parse(readFileSync(process.argv[2], 'utf8'))) {
+const [measured, peer] = [process.argv.slice(2, -1), process.argv.at(-1)];
+for (const entry of measured.flatMap((file) => JSON.parse(readFileSync(file, 'utf8')))) {
   const what = entry.benchmark.split('.').at(-1);
   const { solid, engine, spindles } = entry.params;
   const name = solid ?? (spindles ? `${what} ${spindles} spindles` : `chair: ${what}`);
   row(name)[engine ?? 'exact'] = median(entry);
 }
-for (const line of readFileSync(process.argv[3], 'utf8').trim().split('\n')) {
+for (const line of readFileSync(peer, 'utf8').trim().split('\n')) {
   const { name, milliseconds } = JSON.parse(line);
   // A run that left our own solids out has nothing to compare with.
   if (rows.has(name)) row(name)['manifold-3d'] = milliseconds;
