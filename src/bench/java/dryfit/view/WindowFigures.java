@@ -163,6 +163,8 @@ public final class WindowFigures {
         this.steps = steps;
         this.minutes = minutes;
         this.then = then;
+        // One drag is one step that can be taken back, however long it takes.
+        window.session().press();
         first(window.session().shown().get());
       }
 
@@ -205,6 +207,7 @@ public final class WindowFigures {
         }
         if (minutes > 0 ? since > minutes : times.size() == steps) {
           stop();
+          window.session().lift();
           Path file = Path.of(window.session().shown().get().document().file());
           String model = file.getFileName().toString();
           print(model, "step to picture", times);

@@ -1,6 +1,9 @@
 package dryfit.app;
 
 import dryfit.document.ChairFile;
+import dryfit.document.Difference;
+import dryfit.document.Document;
+import dryfit.document.DocumentReader;
 import dryfit.document.Reading;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -44,10 +47,22 @@ public final class Kept implements AutoCloseable {
    * @param file the file it belongs to, if it had one
    * @param when it was last changed
    * @param diskMoved whether that file says something else by now than when the work began
+   * @param differences between the work and that file as it is now; none are told if either is
+   *     unsound
    */
   public record Work(
-      Path at, Optional<Path> file, String variant, String text, Instant when, boolean diskMoved)
-      implements Found {}
+      Path at,
+      Optional<Path> file,
+      String variant,
+      String text,
+      Instant when,
+      boolean diskMoved,
+      List<Difference> differences)
+      implements Found {
+    public Work {
+      differences = List.copyOf(differences);
+    }
+  }
 
   /** Something that is not whole and cannot be brought back. */
   public record Broken(Path at, String message) implements Found {}
@@ -151,12 +166,20 @@ public final class Kept implements AutoCloseable {
               k.variant(),
               k.text(),
               Files.getLastModifiedTime(at).toInstant(),
-              file.map(f -> !fingerprint(f).equals(k.disk())).orElse(false)));
+              file.map(f -> !fingerprint(f).equals(k.disk())).orElse(false),
+              file.map(f -> differences(f, k.text())).orElse(List.of())));
     } catch (IOException e) {
       return Files.exists(at)
           ? Optional.of(new Broken(at, "Unsaved work was kept here, but cannot be read: " + at))
           : Optional.empty();
     }
+  }
+
+  private static List<Difference> differences(Path file, String text) {
+    return DocumentReader.read(file.toString(), text) instanceof Reading.Accepted<Document> work
+            && DocumentReader.read(file) instanceof Reading.Accepted<Document> disk
+        ? Difference.between(work.value(), disk.value())
+        : List.of();
   }
 
   private static String fingerprint(Path file) {

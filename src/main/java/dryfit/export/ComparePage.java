@@ -4,7 +4,6 @@ import dryfit.export.picture.Figure;
 import dryfit.export.picture.Overlay;
 import dryfit.export.picture.View;
 import dryfit.fit.compare.Comparison;
-import dryfit.fit.compare.Comparison.FindingRow;
 import dryfit.fit.compare.Comparison.Row;
 import dryfit.fit.compare.Comparison.Side;
 import dryfit.fit.compare.Datum;
@@ -143,14 +142,12 @@ public final class ComparePage {
       return;
     }
     line("<h2>findings that not all have</h2><ul>");
-    List<FindingRow> said =
-        comparison.findings().stream().flatMap(row -> row.sentences().stream()).toList();
-    for (FindingRow row : said) {
+    for (FindingSaid said : FindingSaid.of(comparison.findings())) {
       StringBuilder where = new StringBuilder();
-      for (int i = 0; i < row.present().size(); i++) {
-        where.append(row.present().get(i) ? " " + CompareText.letter(i) : "");
+      for (int i = 0; i < said.present().size(); i++) {
+        where.append(said.present().get(i) ? " " + CompareText.letter(i) : "");
       }
-      String check = row.finding().check() + ". " + row.finding().message();
+      String check = said.finding().check() + ". " + said.message();
       line("<li>in" + where + ": " + escaped(check) + "</li>");
     }
     line("</ul>");

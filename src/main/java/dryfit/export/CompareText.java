@@ -184,36 +184,35 @@ public final class CompareText {
     }
     line("");
     line(style.bold("findings"));
-    for (FindingRow row : rows) {
-      row.sentences().forEach(said -> finding(said, row.lacking()));
-    }
+    FindingSaid.of(rows).forEach(this::finding);
   }
 
-  private void finding(FindingRow row, boolean lacking) {
-    Finding f = row.finding();
+  private void finding(FindingSaid said) {
+    Finding f = said.finding();
     List<String> where = new ArrayList<>();
-    for (int i = 0; i < row.present().size(); i++) {
-      if (row.present().get(i)) {
+    for (int i = 0; i < said.present().size(); i++) {
+      if (said.present().get(i)) {
         where.add(letter(i));
       }
     }
     String severity =
         f.waived().isPresent() ? "accepted" : f.severity().name().toLowerCase(Locale.ROOT);
-    String start = "  " + pad(gained(row, lacking, where), 10);
-    Wrapped.lines(start, " ".repeat(14), severity + ": " + f.check() + ". " + f.message())
+    String start = "  " + pad(gained(said, where), 10);
+    Wrapped.lines(start, " ".repeat(14), severity + ": " + f.check() + ". " + said.message())
         .forEach(this::line);
   }
 
-  private String gained(FindingRow row, boolean lacking, List<String> where) {
-    if (!two() || !lacking) {
+  private String gained(FindingSaid said, List<String> where) {
+    if (!two() || !said.lacking()) {
       return "in " + String.join(" ", where);
     }
-    return row.present().get(1) ? "B gains" : "B loses";
+    return said.present().get(1) ? "B gains" : "B loses";
   }
 
   private String answer() {
     long figures = comparison.rows().stream().filter(Row::differs).count();
-    long findings = comparison.findings().stream().filter(FindingRow::differs).count();
+    long findings =
+        FindingSaid.of(comparison.findings().stream().filter(FindingRow::differs).toList()).size();
     if (figures + findings == 0) {
       return "THE SAME in every figure and finding";
     }

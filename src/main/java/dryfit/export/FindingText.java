@@ -23,7 +23,7 @@ public final class FindingText {
     return groups;
   }
 
-  private static boolean sameOfTheOtherHand(Finding a, Finding b) {
+  static boolean sameOfTheOtherHand(Finding a, Finding b) {
     return a.check().equals(b.check())
         && a.pointer().equals(b.pointer())
         && !(a.parts().equals(b.parts()) && a.joints().equals(b.joints()))

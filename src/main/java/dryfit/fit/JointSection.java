@@ -9,6 +9,7 @@ import dryfit.geometry.Vec2;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A joint as if sawn through along its tenon: true outlines of all parts there, from the finished
@@ -18,13 +19,25 @@ import java.util.List;
  * @param lie where up is on the sheet, or what lies at its top, of the chair as it stands
  * @param cuts the parts that the saw meets near the joint
  * @param gaps where gaps were measured that show in this sheet
+ * @param wall the least wood left beside the mortise of all that shows its full width in this sheet
+ * @param sheet the plane of the saw cut, chair space: x to the right, y up, z to the eye
  * @param low least x and y of what matters
  * @param high greatest x and y
  */
 public record JointSection(
-    String title, String lie, List<Cut> cuts, List<Gap> gaps, Vec2 low, Vec2 high) {
+    String title,
+    String lie,
+    List<Cut> cuts,
+    List<Gap> gaps,
+    Optional<Wall> wall,
+    Frame sheet,
+    Vec2 low,
+    Vec2 high) {
   /** Up shows on a sheet that stands steeper than this; the sine of 45 degrees. */
   private static final double STEEP = Math.sqrt(0.5);
+
+  /** Both ends of a wall are seen on an outline of this sheet, to within so much, mm. */
+  private static final double SEEN = 0.5;
 
   public JointSection {
     cuts = List.copyOf(cuts);
@@ -43,6 +56,33 @@ public record JointSection(
 
   /** A gap and where it was measured. */
   public record Gap(String side, double value, Vec2 at) {}
+
+  /**
+   * Wood between the mortise and a side of its part.
+   *
+   * @param face the side in a maker's word
+   * @param value mm
+   * @param from on the mortise
+   * @param to on the side
+   */
+  public record Wall(String face, double value, Vec2 from, Vec2 to) {}
+
+  /**
+   * Where a place is seen in this sheet; empty if the saw did not come by it.
+   *
+   * @param at chair space
+   */
+  public Optional<Vec2> seen(Vec3 at) {
+    Vec3 own = sheet.local(at);
+    Vec2 there = new Vec2(own.x(), own.y());
+    return Math.abs(own.z()) <= SEEN && isWithin(there, low, high)
+        ? Optional.of(there)
+        : Optional.empty();
+  }
+
+  private static boolean isWithin(Vec2 at, Vec2 low, Vec2 high) {
+    return at.x() >= low.x() && at.x() <= high.x() && at.y() >= low.y() && at.y() <= high.y();
+  }
 
   /** Both ways through a joint: across its cheeks, then across its edges. */
   public static List<JointSection> of(Chair chair, JointFit fit) {
@@ -86,7 +126,69 @@ public record JointSection(
         gaps.add(new Gap(gap.side(), gap.least().value(), new Vec2(p.x(), p.y())));
       }
     }
-    return new JointSection(title, lie(sheet), cuts, gaps, low, high);
+    Optional<Wall> wall =
+        fit.detail().walls().stream()
+            .flatMap(w -> wall(w, sheet, cuts).stream())
+            .filter(w -> isWithin(w.from(), low, high) && isWithin(w.to(), low, high))
+            .findFirst();
+    return new JointSection(title, lie(sheet), cuts, gaps, wall, sheet, low, high);
+  }
+
+  /** Empty where the wall runs out of the sheet, or is as thin elsewhere only. */
+  private static Optional<Wall> wall(JointDetail.Wall wall, Frame sheet, List<Cut> cuts) {
+    Vec3 at = sheet.local(wall.left().at());
+    Vec3 end = at.plus(sheet.localDirection(wall.way()).times(wall.left().value()));
+    Vec2 from = new Vec2(at.x(), at.y());
+    Vec2 to = new Vec2(end.x(), end.y());
+    double lost = wall.left().value() - from.distance(to);
+    boolean flat = wall.way().length() > 0 && lost <= SEEN;
+    boolean drawn =
+        flat
+            && isOnWood(from, cuts)
+            && isOnWood(to, cuts)
+            && isInWood(from.plus(to).times(0.5), cuts);
+    return drawn
+        ? Optional.of(new Wall(wall.face(), wall.left().value(), from, to))
+        : Optional.empty();
+  }
+
+  private static boolean isOnWood(Vec2 at, List<Cut> cuts) {
+    return cuts.stream()
+        .filter(cut -> cut.role() == Role.MORTISED)
+        .flatMap(cut -> cut.outlines().stream())
+        .anyMatch(outline -> isOn(outline, at));
+  }
+
+  /** Whether a ray from there to the right leaves the wood of the mortised part at last. */
+  private static boolean isInWood(Vec2 at, List<Cut> cuts) {
+    boolean in = false;
+    for (Cut cut : cuts) {
+      for (List<Vec2> outline :
+          cut.role() == Role.MORTISED ? cut.outlines() : List.<List<Vec2>>of()) {
+        for (int i = 0; i < outline.size(); i++) {
+          in ^= isCrossed(at, outline.get(i), outline.get((i + 1) % outline.size()));
+        }
+      }
+    }
+    return in;
+  }
+
+  private static boolean isCrossed(Vec2 at, Vec2 a, Vec2 b) {
+    return a.y() > at.y() != b.y() > at.y()
+        && at.x() < a.x() + (at.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y());
+  }
+
+  private static boolean isOn(List<Vec2> outline, Vec2 at) {
+    for (int i = 0; i < outline.size(); i++) {
+      Vec2 a = outline.get(i);
+      Vec2 edge = outline.get((i + 1) % outline.size()).minus(a);
+      double long2 = edge.dot(edge);
+      double along = long2 > 0 ? Math.max(0, Math.min(1, at.minus(a).dot(edge) / long2)) : 0;
+      if (at.distance(a.plus(edge.times(along))) <= SEEN) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** How the sheet lies: where up is, and where it looks along, what is at its top. */

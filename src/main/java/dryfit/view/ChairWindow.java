@@ -1,6 +1,7 @@
 package dryfit.view;
 
 import dryfit.app.Ahead;
+import dryfit.app.DemoChairs;
 import dryfit.app.Family;
 import dryfit.app.Kept;
 import dryfit.app.OnDisk;
@@ -27,6 +28,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -160,7 +162,7 @@ final class ChairWindow {
         .addListener(
             (o, was, now) -> {
               if (now != null) {
-                seeing.clear(false);
+                seeing.clear(false, false);
                 ring.put(Optional.empty());
               }
             });
@@ -306,13 +308,18 @@ final class ChairWindow {
 
   private void besideOrAlone() {
     if (beside.isPresent()) {
-      beside = Optional.empty();
-      over.getChildren().set(0, middle);
+      alone();
     } else {
-      beside = Optional.of(new SideBySide(this::fillBeside));
+      beside = Optional.of(new SideBySide(this::fillBeside, session::fault));
       over.getChildren().set(0, beside.get());
       fillBeside();
     }
+  }
+
+  private void alone() {
+    beside.ifPresent(SideBySide::close);
+    beside = Optional.empty();
+    over.getChildren().set(0, middle);
   }
 
   private void fillBeside() {
@@ -335,7 +342,7 @@ final class ChairWindow {
     card.part(touch.map(ChairView.Touch::part));
     tickets.take(Optional.empty());
     seeing.take(Optional.empty());
-    seeing.clear(false);
+    seeing.clear(false, false);
     ring.put(Optional.empty());
   }
 
@@ -351,14 +358,20 @@ final class ChairWindow {
     card.finding(finding);
     Shown now = session.shown().get();
     seeing.take(Optional.of(Slicing.Place.of(finding, now)));
-    seeing.clear(!isInSight(now, finding.parts(), finding.at()));
+    List<String> others = new ArrayList<>(now.chair().parts().stream().map(Part::label).toList());
+    others.removeAll(finding.parts());
+    // Wood that is claimed twice glows through all other.
+    boolean glows = now.clashes().stream().anyMatch(c -> c.parts().equals(finding.parts()));
+    seeing.clear(
+        !isInSight(now, finding.parts(), finding.at()),
+        !glows && !isInSight(now, others, finding.at()));
     // What is about the document alone has no place.
     ring.put(Optional.of(finding.at()).filter(at -> !finding.parts().isEmpty()));
   }
 
-  /** Whether nothing stands before it where the eye will be; its own parts do not count. */
-  private boolean isInSight(Shown now, List<String> parts, Vec3 at) {
-    Set<String> without = new HashSet<>(parts);
+  /** Whether nothing stands before it where the eye will be but parts that do not count. */
+  private boolean isInSight(Shown now, List<String> besides, Vec3 at) {
+    Set<String> without = new HashSet<>(besides);
     without.addAll(chair.look().get().hidden());
     return Sight.isFree(now.chair(), without, at, chair.heading().camera().eye());
   }
@@ -375,7 +388,7 @@ final class ChairWindow {
                       all.get(fit.joint().mortised()).label());
               chair.see(l -> l.choosing(parts));
               chair.fly(fit.joint().at(), NEAR);
-              seeing.clear(!isInSight(now, parts, fit.joint().at()));
+              seeing.clear(!isInSight(now, parts, fit.joint().at()), false);
               ring.put(Optional.empty());
               card.joint(joint);
               tickets.take(Optional.empty());
@@ -461,8 +474,7 @@ final class ChairWindow {
     card.part(Optional.empty());
     measuring.clear();
     written = null;
-    beside = Optional.empty();
-    over.getChildren().set(0, middle);
+    alone();
     stage.setTitle(title + " · Dryfit");
     header.expect(title);
     opening.setText("Putting " + title + " on the bench …");
@@ -502,7 +514,7 @@ final class ChairWindow {
   private void savePicture(int width) {
     Shown shown = session.shown().get();
     int height = Math.max(1, (int) Math.round(width * chair.getHeight() / chair.getWidth()));
-    desk.save("Save a picture", pictureName(shown.design()))
+    desk.save("Save a picture", folder().resolve(pictureName(shown.design())))
         .ifPresent(
             path -> {
               BufferedImage picture =
@@ -531,7 +543,7 @@ final class ChairWindow {
 
   private void saved(Saving saving) {
     if (saving instanceof Saving.NeedsName) {
-      desk.save("Save the chair", "chair.json")
+      desk.save("Save the chair", folder().resolve("chair.json"))
           .ifPresent(
               path -> {
                 recent.opened(path);
@@ -545,7 +557,7 @@ final class ChairWindow {
       askedOf = theirs.differences();
       question.ask(
           "Not saved: the file was changed outside this window since it was opened."
-              + Words.differences(theirs.differences())
+              + Words.differences("here", theirs.differences())
               + broken(theirs),
           List.of(
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
@@ -577,7 +589,7 @@ final class ChairWindow {
       question.ask(
           "The file was changed outside this window."
               + (session.state().get().unsaved() ? " Your changes here are not saved." : "")
-              + Words.differences(theirs.differences())
+              + Words.differences("here", theirs.differences())
               + broken(theirs),
           List.of(
               new Question.Answer("take theirs", () -> session.takeTheirs(theirs)),
@@ -617,8 +629,9 @@ final class ChairWindow {
         "There is work on this chair of "
             + WHEN.format(when)
             + " that was not saved."
+            + Words.differences("in your work", work.get().differences())
             + (work.get().diskMoved()
-                ? " The file has been changed since then: if you bring your work back and save it, that"
+                ? "\nThe file has been changed since then: if you bring your work back and save it, that"
                     + " change is gone from the file. “Take back” shows it again."
                 : ""),
         List.of(
@@ -634,15 +647,25 @@ final class ChairWindow {
   /** Offers chairs to open. */
   void offer() {
     StartPage page =
-        new StartPage(
-            Path.of("models"), drawn, recent.all(), this::open, this::choose, this::begin);
+        new StartPage(DemoChairs.all(), drawn, recent.all(), this::open, this::choose, this::begin);
     start = page;
     root.setCenter(page);
     session.leave(works -> page.left(works, this::goOn, session::discard));
   }
 
   private void choose() {
-    desk.open("Open a chair").ifPresent(this::open);
+    desk.open("Open a chair", folder()).ifPresent(this::open);
+  }
+
+  /** Where the chair on the bench lies, or the one of late, or where the program was started. */
+  private Path folder() {
+    return session
+        .state()
+        .get()
+        .file()
+        .or(() -> recent.all().stream().findFirst())
+        .map(file -> file.toAbsolutePath().getParent())
+        .orElse(Path.of("").toAbsolutePath());
   }
 
   /** Goes on with work that was not saved; where it has a file, that is opened and asks. */
@@ -698,6 +721,7 @@ final class ChairWindow {
   }
 
   void close() {
+    alone();
     going.close();
     session.close();
   }

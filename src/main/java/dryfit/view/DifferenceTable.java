@@ -1,9 +1,10 @@
 package dryfit.view;
 
+import dryfit.build.Chair;
 import dryfit.export.DatumText;
+import dryfit.export.FindingSaid;
 import dryfit.export.TextStyle;
 import dryfit.fit.compare.Comparison;
-import dryfit.fit.compare.Comparison.FindingRow;
 import dryfit.fit.compare.Comparison.Row;
 import dryfit.fit.compare.Comparison.Side;
 import dryfit.fit.compare.Datum;
@@ -25,13 +26,16 @@ import javafx.scene.layout.Region;
 final class DifferenceTable extends GridPane {
   private static final double NAME = 300;
 
-  /** Rows there are whatever differs: the names, and whether each fits. */
-  private static final int ALWAYS = 2;
+  /**
+   * Rows there are whatever differs: the names, whether each fits, and whether it goes together.
+   */
+  private static final int ALWAYS = 3;
 
   /** The hand in the name of a part or joint, at its end; not a way that something goes. */
   private static final String HAND = ", (?:right|left)(:|$)";
 
   private final DoubleProperty down = new SimpleDoubleProperty();
+  private List<Label> together = List.of();
   private int rows;
 
   DifferenceTable() {
@@ -48,22 +52,33 @@ final class DifferenceTable extends GridPane {
     row("", sides.stream().map(Side::name).toList(), true);
     stay();
     row("", sides.stream().map(s -> s.report().verdict()).toList(), false);
+    together = row("can be put together", sides.stream().map(s -> "").toList(), false);
     for (Datum.Group group : Datum.Group.values()) {
       group(comparison, group, style);
     }
     if (!comparison.findings().isEmpty()) {
       head("findings that not all have");
     }
-    List<FindingRow> said =
-        comparison.findings().stream().flatMap(row -> row.sentences().stream()).toList();
-    for (FindingRow found : said) {
-      String what = Words.severity(found.finding()) + ": " + found.finding().message();
-      row(what, found.present().stream().map(has -> has ? "found" : "–").toList(), false);
+    Chair chair = sides.get(0).report().chair();
+    for (FindingSaid said : FindingSaid.of(comparison.findings())) {
+      String what = Words.severity(said.finding()) + ": " + Words.spoken(said.message(), chair);
+      row(what, said.present().stream().map(has -> has ? "found" : "–").toList(), false);
     }
     if (sides.size() < 2) {
       head("This chair has no other variant to hold beside it.");
     } else if (rows == ALWAYS) {
       head("They are the same in every figure and finding.");
+    }
+  }
+
+  /**
+   * Says which of the designs can be put together.
+   *
+   * @param answers one for each design of the table
+   */
+  void together(List<String> answers) {
+    for (int i = 0; i < Math.min(answers.size(), together.size()); i++) {
+      together.get(i).setText(answers.get(i));
     }
   }
 
@@ -133,8 +148,8 @@ final class DifferenceTable extends GridPane {
     add(label, 0, rows++, REMAINING, 1);
   }
 
-  private void row(String name, List<String> values, boolean head) {
-    List<Node> cells = new ArrayList<>();
+  private List<Label> row(String name, List<String> values, boolean head) {
+    List<Label> cells = new ArrayList<>();
     Label first = new Label(name);
     first.setWrapText(true);
     first.setPrefWidth(NAME);
@@ -148,5 +163,6 @@ final class DifferenceTable extends GridPane {
     }
     cells.forEach(cell -> setValignment(cell, VPos.TOP));
     addRow(rows++, cells.toArray(Node[]::new));
+    return cells.subList(1, cells.size());
   }
 }

@@ -29,8 +29,16 @@ final class DimensionRow extends VBox {
   private final Label below = new Label();
   private final Label refused = new Label();
 
+  /** Letters that a field beside its name has room for, and one as wide as the panel. */
+  private static final int SHORT = 9;
+
+  private static final int WIDE = 26;
+
   /** Why something was not taken stays that long once the maker is elsewhere. */
-  private final PauseTransition toldLongEnough = new PauseTransition(Duration.seconds(15));
+  static final int TOLD_SECONDS = 15;
+
+  private final PauseTransition toldLongEnough =
+      new PauseTransition(Duration.seconds(TOLD_SECONDS));
 
   private final Tooltip tip = new Tooltip();
   private Dimension dimension;
@@ -43,6 +51,9 @@ final class DimensionRow extends VBox {
 
   /** What was typed last and not taken. */
   private String wrong = "";
+
+  /** Whether no chair comes of what stands here: that is so until it is changed. */
+  private boolean unbuilt;
 
   DimensionRow(Session session, String name) {
     super(1);
@@ -68,6 +79,8 @@ final class DimensionRow extends VBox {
     BorderPane line = new BorderPane();
     line.setLeft(word);
     line.setRight(field);
+    // A long formula needs the whole width; its name then goes above it.
+    field.textProperty().addListener((o, was, now) -> lay(line, word, now.length() > SHORT));
     BorderPane.setAlignment(word, Pos.CENTER_LEFT);
     getChildren().addAll(line);
     field.setOnAction(e -> typed());
@@ -76,6 +89,15 @@ final class DimensionRow extends VBox {
     rule.onPress(session::press);
     rule.onLift(session::lift);
     rule.onSlide(this::slid);
+  }
+
+  private void lay(BorderPane line, Label word, boolean wide) {
+    if (wide != (line.getTop() != null)) {
+      line.setLeft(null);
+      line.setTop(wide ? word : null);
+      line.setLeft(wide ? null : word);
+      field.setPrefColumnCount(wide ? WIDE : 7);
+    }
   }
 
   void show(Dimension now, Design design, Length.Unit unit, String written) {
@@ -183,7 +205,9 @@ final class DimensionRow extends VBox {
     if (field.getText().equals(stood) || field.getText().equals(wrong)) {
       field.pseudoClassStateChanged(REFUSED, false);
       write();
-      toldLongEnough.playFromStart();
+      if (!unbuilt) {
+        toldLongEnough.playFromStart();
+      }
     } else {
       typed();
     }
@@ -199,6 +223,11 @@ final class DimensionRow extends VBox {
     if (typed.isBlank()) {
       wrong = typed;
       answered(not.empty());
+      return;
+    }
+    if (Entry.isInchFraction(typed, dimension, shown)) {
+      wrong = typed;
+      answered(not.inches());
       return;
     }
     String entry = Entry.meant(typed, dimension, shown, document, names);
@@ -229,6 +258,8 @@ final class DimensionRow extends VBox {
 
   /** What stands there is in the document, and no chair comes of it. */
   void cannotBeBuilt() {
+    toldLongEnough.stop();
+    unbuilt = true;
     refused.setText("With this the chair cannot be built; “take back” undoes it.");
     has(refused, true);
   }
@@ -238,6 +269,7 @@ final class DimensionRow extends VBox {
    */
   private void answered(String why) {
     toldLongEnough.stop();
+    unbuilt = false;
     refused.setText(why);
     has(refused, !why.isEmpty());
     field.pseudoClassStateChanged(REFUSED, !why.isEmpty() && field.isFocused());

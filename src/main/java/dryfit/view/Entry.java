@@ -24,6 +24,10 @@ final class Entry {
   /** Steps of a slider that names none, about. */
   private static final double STEPS = 100;
 
+  /** A fraction as a rule in inches has it. */
+  private static final Pattern INCHES =
+      Pattern.compile("(?:\\d+(?:\\s+|-))?(\\d+)/(2|4|8|16|32|64)");
+
   private static final double FINE_MM = 0.5;
   private static final double FINE_DEGREES = 0.05;
 
@@ -71,13 +75,30 @@ final class Entry {
     return plain(count, unit == Length.Unit.MM ? 2 : 3);
   }
 
-  /** A value a slider came to, to be written into the document. */
+  /**
+   * A value a slider came to, to be written into the document: a bare number where that is enough.
+   */
   static String written(double value, Quantity.Kind kind, Length.Unit unit) {
     return switch (kind) {
-      case LENGTH -> exactly(value / unit.mm(), unit).replace('−', '-') + " " + unit.symbol();
+      case LENGTH -> {
+        String told = exactly(value / unit.mm(), unit).replace('−', '-');
+        yield told.contains("/") ? told + " " + unit.symbol() : told;
+      }
       case ANGLE -> plain(Math.toDegrees(value), 4) + " deg";
       case NUMBER -> plain(value, 6);
     };
+  }
+
+  /**
+   * Whether this can only be a fraction of an inch, without its unit where a bare number is in
+   * millimetres: {@code 17 3/8} or {@code 3/8}, but not {@code 450/2}, which is a sum.
+   */
+  static boolean isInchFraction(String typed, Dimension dimension, Length.Unit shown) {
+    Matcher fraction = INCHES.matcher(typed.strip());
+    return dimension.value().kind() == Quantity.Kind.LENGTH
+        && shown == Length.Unit.MM
+        && fraction.matches()
+        && Integer.parseInt(fraction.group(1)) < Integer.parseInt(fraction.group(2));
   }
 
   /**

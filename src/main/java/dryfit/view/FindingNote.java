@@ -6,6 +6,7 @@ import dryfit.document.Design.Waiver;
 import dryfit.document.JointPlan;
 import dryfit.export.FindingText;
 import dryfit.fit.Finding;
+import dryfit.geometry.Vec3;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -100,6 +101,11 @@ final class FindingNote extends VBox {
     return other.severity() == finding.severity()
         && other.waived().equals(finding.waived())
         && Double.compare(other.measured(), finding.measured()) == 0;
+  }
+
+  /** The place in the chair that the finding is about, chair space. */
+  Vec3 at() {
+    return finding.at();
   }
 
   /** Whether its place in the document is within another. */

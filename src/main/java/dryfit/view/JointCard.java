@@ -191,8 +191,12 @@ final class JointCard extends VBox {
                   + " · gaps in "
                   + (style.inches() ? "inches" : "mm"));
       caption.getStyleClass().addAll("quiet", "caption");
-      head.getChildren().addAll(new SectionSheet(section, style, WIDE, Math.floor(high)), caption);
+      head.getChildren().addAll(sheet(section, Math.floor(high)), caption);
     }
+  }
+
+  private SectionSheet sheet(JointSection section, double high) {
+    return new SectionSheet(section, style, note.map(FindingNote::at), WIDE, high);
   }
 
   private void figures(JointFit fit) {
@@ -205,7 +209,7 @@ final class JointCard extends VBox {
             wall ->
                 row(
                     "least wall left" + (fit.wallFace().isEmpty() ? "" : ", " + fit.wallFace()),
-                    style.length(wall)));
+                    style.gap(wall)));
     if (!fit.joint().tenons().isEmpty()) {
       row("depth, square to the face", style.length(fit.depthSquare()));
       row("depth along the tenon", style.length(fit.depthAlong()));

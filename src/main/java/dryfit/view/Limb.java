@@ -1,5 +1,6 @@
 package dryfit.view;
 
+import dryfit.geometry.Box;
 import dryfit.geometry.Vec3;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,12 +23,13 @@ record Limb(Vec3 from, Vec3 to, double radius, double wide, double deep) {
    * The body of a sitter. Thicknesses of limbs and the place of the neck are invented; heights and
    * lengths are not.
    *
-   * @param side where its right side is, chair space
-   * @param middle the depth at which the middle of the thigh is
+   * @param chair what it sits beside, chair space; at the middle of its depth are the thighs
    */
-  static List<Limb> of(Sitter s, double side, double middle) {
-    double x = side + s.shoulders() / 2;
-    double back = middle + s.toHollow() / 2;
+  static List<Limb> of(Scale.Sits sits, Box chair) {
+    Sitter s = sits.sitter();
+    double away = ScaleFigure.ASIDE + s.shoulders() / 2;
+    double x = sits.onLeft() ? chair.low().x() - away : chair.high().x() + away;
+    double back = chair.middle().y() + s.toHollow() / 2;
     double seat = s.hollow();
     double limb = (s.knee() - s.hollow()) / 2;
     double thigh = seat + limb;

@@ -6,6 +6,7 @@ import dryfit.geometry.Vec3;
 import dryfit.measure.Angle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.Pane;
@@ -15,6 +16,7 @@ import javafx.scene.shape.Line;
 /** Two places pointed at on the chair, and how far it is from one to the other. */
 final class Measuring extends Pane {
   private static final double ASIDE = 16;
+  private static final double BELOW = 10;
 
   private final ChairView chair;
   private final ToggleButton word = new ToggleButton("measure");
@@ -112,7 +114,17 @@ final class Measuring extends Pane {
     text.setText(told());
     double wide = Math.min(text.prefWidth(-1), getWidth() - 2 * ASIDE);
     text.resize(wide, text.prefHeight(wide));
-    text.relocate(ASIDE, getHeight() - text.getHeight() - 10);
+    // Above where a place that was clicked lies below it.
+    double low = getHeight() - text.getHeight() - BELOW;
+    text.relocate(ASIDE, isFree(low) ? low : BELOW);
+  }
+
+  private boolean isFree(double top) {
+    return Stream.of(first, second)
+        .filter(Circle::isVisible)
+        .noneMatch(
+            end ->
+                end.getCenterY() > top - ASIDE && end.getCenterX() < 2 * ASIDE + text.getWidth());
   }
 
   private static void put(Circle dot, Camera.Sheet sheet, Vec3 place) {

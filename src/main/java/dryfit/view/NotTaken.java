@@ -41,6 +41,17 @@ final class NotTaken {
     return "Nothing is typed. " + right() + ".";
   }
 
+  /** A fraction of an inch, where a bare number is in millimetres. */
+  String inches() {
+    return "“"
+        + typed
+        + "” has no unit. In inches it is written "
+        + typed
+        + " in. "
+        + right()
+        + ".";
+  }
+
   private String wrong(List<Problem> problems) {
     Problem first = problems.get(0);
     String said = "“" + typed + "”";

@@ -36,8 +36,7 @@ final class PaperScale {
   static List<Figure> figures(Scale scale, Box chair) {
     List<Figure> figures = new ArrayList<>();
     if (scale instanceof Scale.Sits sits) {
-      double side = chair.high().x() + ScaleFigure.ASIDE;
-      for (Limb limb : Limb.of(sits.sitter(), side, chair.middle().y())) {
+      for (Limb limb : Limb.of(sits, chair)) {
         figures.add(figure(capsule(limb), LIGHT, limb.middle()));
       }
     } else if (scale instanceof Scale.Rule rule) {

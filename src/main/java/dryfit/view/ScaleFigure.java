@@ -37,7 +37,7 @@ final class ScaleFigure {
 
   static List<Node> nodes(Scale scale, Box chair) {
     if (scale instanceof Scale.Sits sits) {
-      return sitter(sits.sitter(), chair);
+      return sitter(sits, chair);
     }
     return scale instanceof Scale.Rule rule ? List.of(rule(rule.unit(), chair)) : List.of();
   }
@@ -46,7 +46,8 @@ final class ScaleFigure {
   static Optional<List<Vec3>> room(Scale scale, Box chair) {
     if (scale instanceof Scale.Sits sits) {
       Sitter s = sits.sitter();
-      double x = chair.high().x() + ASIDE + s.shoulders();
+      double away = ASIDE + s.shoulders();
+      double x = sits.onLeft() ? chair.low().x() - away : chair.high().x() + away;
       double y = chair.middle().y() - s.toKnee() / 2 - ASIDE;
       return Optional.of(List.of(new Vec3(x, y, 0), new Vec3(x, y, s.hollow() + s.sitting())));
     }
@@ -56,9 +57,9 @@ final class ScaleFigure {
         : Optional.empty();
   }
 
-  private static List<Node> sitter(Sitter s, Box chair) {
+  private static List<Node> sitter(Scale.Sits sits, Box chair) {
     List<Node> body = new ArrayList<>();
-    Limb.of(s, chair.high().x() + ASIDE, chair.middle().y()).forEach(limb -> add(body, limb));
+    Limb.of(sits, chair).forEach(limb -> add(body, limb));
     return body;
   }
 

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.AmbientLight;
 import javafx.scene.DepthTest;
 import javafx.scene.DirectionalLight;
@@ -38,8 +39,9 @@ final class SceneDrawing implements Drawing {
 
   private static final double FAINT = 0.13;
 
-  /** End grain and long grain alike: the colour of fresh sawn wood, the same in any light. */
-  private static final PhongMaterial CUT = Floor.flat(Color.web("#e2b877"));
+  /** End grain and long grain alike: fresh sawn wood, the same in any light. */
+  static final List<Color> SAWN =
+      Stream.of("#ecdcba", "#d8b982", "#b99d74", "#e3c3a0", "#a98a66").map(Color::web).toList();
 
   private final Group floor = new Group();
   private final Group ink = new Group();
@@ -59,6 +61,10 @@ final class SceneDrawing implements Drawing {
   private final Map<Color, PhongMaterial> inks = new HashMap<>();
   private final List<Drawn> drawn = new ArrayList<>();
   private Shown shown;
+
+  /** Of each part's cut face. */
+  private int[] tones = {};
+
   private Look how = Look.PLAIN;
   private Vec3 eye = Vec3.ZERO;
 
@@ -142,6 +148,7 @@ final class SceneDrawing implements Drawing {
     }
     boolean same = shown != null && shown.parts().size() == next.parts().size();
     shown = next;
+    tones = Tones.of(next.chair());
     if (!same) {
       drawn.clear();
       for (int i = 0; i < next.parts().size(); i++) {
@@ -245,7 +252,8 @@ final class SceneDrawing implements Drawing {
       d.ink().setMesh(left.map(Cutaway::creases).orElse(part.creases()));
     }
     d.cut().setMesh(left.map(Cutaway::cut).orElse(null));
-    d.cut().setMaterial(CUT);
+    Color sawn = SAWN.get(Math.min(tones[number], SAWN.size() - 1));
+    d.cut().setMaterial(inks.computeIfAbsent(sawn, Floor::flat));
   }
 
   private static void place(Affine place, Frame f, Vec3 moved) {

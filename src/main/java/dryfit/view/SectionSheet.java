@@ -3,10 +3,12 @@ package dryfit.view;
 import dryfit.export.TextStyle;
 import dryfit.fit.JointSection;
 import dryfit.geometry.Vec2;
+import dryfit.geometry.Vec3;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
@@ -48,7 +50,17 @@ final class SectionSheet extends Pane {
   private final double height;
   private final List<Bounds> taken = new ArrayList<>();
 
-  SectionSheet(JointSection section, TextStyle style, double width, double height) {
+  /** Half the stroke across the end of a measured line, pixels. */
+  private static final double STROKE = 4;
+
+  /** Around the place a ticket is about, pixels. */
+  private static final double RING = 8;
+
+  /**
+   * @param about the place a ticket is about, chair space
+   */
+  SectionSheet(
+      JointSection section, TextStyle style, Optional<Vec3> about, double width, double height) {
     this.width = width;
     this.height = height;
     getStyleClass().add("sheet");
@@ -64,7 +76,8 @@ final class SectionSheet extends Pane {
             + ", through "
             + section.cuts().stream()
                 .map(cut -> Words.part(cut.label()))
-                .collect(Collectors.joining("; ")));
+                .collect(Collectors.joining("; "))
+            + section.wall().map(w -> "; " + left(w, style) + " at the " + w.face()).orElse(""));
     SheetWindow window = SheetWindow.of(section, width, height);
     Group wood = new Group();
     wood.setClip(window.edge());
@@ -92,9 +105,50 @@ final class SectionSheet extends Pane {
     for (JointSection.Gap gap : section.gaps()) {
       mark(gap, style, window.x(gap.at()), window.y(gap.at()));
     }
+    section.wall().ifPresent(wall -> mark(wall, style, window));
     for (JointSection.Cut cut : section.cuts()) {
       name(cut, window);
     }
+    about.flatMap(section::seen).ifPresent(at -> ring(window.x(at), window.y(at)));
+  }
+
+  /** What the ticket that was taken up is about, ringed as in the chair. */
+  private void ring(double x, double y) {
+    for (String look : new String[] {"ring-halo", "ring"}) {
+      Circle ring = new Circle(x, y, RING);
+      ring.getStyleClass().add(look);
+      getChildren().add(ring);
+    }
+  }
+
+  private static String left(JointSection.Wall wall, TextStyle style) {
+    String told = style.gap(wall.value());
+    return "wood left " + told.substring(0, told.lastIndexOf(' '));
+  }
+
+  /** The wood that is left, measured from the mortise to the face. */
+  private void mark(JointSection.Wall wall, TextStyle style, SheetWindow window) {
+    double x0 = window.x(wall.from());
+    double y0 = window.y(wall.from());
+    double x1 = window.x(wall.to());
+    double y1 = window.y(wall.to());
+    double length = Math.hypot(x1 - x0, y1 - y0);
+    double acrossX = STROKE * (y1 - y0) / length;
+    double acrossY = STROKE * (x0 - x1) / length;
+    Path line = new Path();
+    line.getStyleClass().add("wall-line");
+    for (double[] end : new double[][] {{x0, y0}, {x1, y1}}) {
+      line.getElements().add(new MoveTo(end[0] - acrossX, end[1] - acrossY));
+      line.getElements().add(new LineTo(end[0] + acrossX, end[1] + acrossY));
+    }
+    line.getElements().addAll(new MoveTo(x0, y0), new LineTo(x1, y1));
+    getChildren().add(line);
+    taken.add(line.getLayoutBounds());
+    // Without room for its figure the line stands alone: the figure is below the drawings too.
+    String told = left(wall, style);
+    boolean upright = Math.abs(y1 - y0) > Math.abs(x1 - x0);
+    place(told, (x0 + x1) / 2, (y0 + y1) / 2, upright, STROKE + 1)
+        .ifPresent(place -> put(told, "wall-value", place));
   }
 
   /** A part's name in its wood, if need be without its hand; left out where there is no room. */
@@ -198,49 +252,74 @@ final class SectionSheet extends Pane {
     taken.add(dot.getLayoutBounds());
     dot.getStyleClass().add("gap-dot");
     String told = style.gap(gap.value());
+    getChildren().add(dot);
     String value = told.substring(0, told.lastIndexOf(' '));
-    Text measured = new Text(value);
-    measured.setFont(FIGURES);
-    double w = Math.ceil(measured.getLayoutBounds().getWidth()) + 4;
-    double h = Math.ceil(measured.getLayoutBounds().getHeight());
-    Bounds place = place(x, y, w, h, gap.side().contains("bottom"));
-    taken.add(place);
-    Label figure = new Label(value);
-    figure.getStyleClass().add("gap-value");
-    figure.setFont(FIGURES);
-    figure.setMinSize(w, h);
-    figure.setMaxSize(w, h);
-    figure.setPrefSize(w, h);
-    figure.relocate(place.getMinX(), place.getMinY());
-    getChildren().addAll(dot, figure);
+    figure(value, "gap-value", x, y, gap.side().contains("bottom"));
   }
 
-  /** Beside the dot, on the sheet, and off the figures that are there; else on the sheet. */
-  private Bounds place(double x, double y, double w, double h, boolean bottom) {
+  /** A figure at a place, if need be over another. */
+  private void figure(String value, String look, double x, double y, boolean level) {
+    Bounds place = place(value, x, y, level, 1).orElse(onSheet(value, x, y));
+    put(value, look, place);
+  }
+
+  private void put(String value, String look, Bounds place) {
+    taken.add(place);
+    Label figure = new Label(value);
+    figure.getStyleClass().add(look);
+    figure.setFont(FIGURES);
+    figure.setMinSize(place.getWidth(), place.getHeight());
+    figure.setMaxSize(place.getWidth(), place.getHeight());
+    figure.setPrefSize(place.getWidth(), place.getHeight());
+    figure.relocate(place.getMinX(), place.getMinY());
+    getChildren().add(figure);
+  }
+
+  private static Bounds size(String value) {
+    Text measured = new Text(value);
+    measured.setFont(FIGURES);
+    Bounds bounds = measured.getLayoutBounds();
+    return new BoundingBox(0, 0, Math.ceil(bounds.getWidth()) + 4, Math.ceil(bounds.getHeight()));
+  }
+
+  /**
+   * Beside a place, on the sheet, and off the figures that are there; empty if there is no room.
+   *
+   * @param level rather beside the place than over or under it
+   * @param clear over and under it, so much is left free
+   */
+  private Optional<Bounds> place(String value, double x, double y, boolean level, double clear) {
+    double w = size(value).getWidth();
+    double h = size(value).getHeight();
     double right = x + ASIDE;
     double left = x - w - ASIDE;
-    double over = y - h - 1;
-    double under = y + 1;
-    double level = y - h / 2;
+    double over = y - h - clear;
+    double under = y + clear;
+    double beside = y - h / 2;
     boolean high = y < height / 2;
-    double[] xs = bottom ? new double[] {left, right} : new double[] {right, left};
+    double[] xs = level ? new double[] {left, right} : new double[] {right, left};
     double[] ys =
-        bottom
-            ? new double[] {level, over, under}
-            : high ? new double[] {over, level, under} : new double[] {under, level, over};
+        level
+            ? new double[] {beside, over, under}
+            : high ? new double[] {over, beside, under} : new double[] {under, beside, over};
     for (double px : xs) {
       for (double py : ys) {
         Bounds place = new BoundingBox(px, py, w, h);
         boolean onSheet = px >= 2 && py >= 2 && px + w <= width - 2 && py + h <= height - 2;
         if (onSheet && taken.stream().noneMatch(t -> t.intersects(place))) {
-          return place;
+          return Optional.of(place);
         }
       }
     }
+    return Optional.empty();
+  }
+
+  private Bounds onSheet(String value, double x, double y) {
+    Bounds size = size(value);
     return new BoundingBox(
-        Math.max(2, Math.min(xs[0], width - w - 2)),
-        Math.max(2, Math.min(ys[0], height - h - 2)),
-        w,
-        h);
+        Math.max(2, Math.min(x + ASIDE, width - size.getWidth() - 2)),
+        Math.max(2, Math.min(y + 1, height - size.getHeight() - 2)),
+        size.getWidth(),
+        size.getHeight());
   }
 }

@@ -2,8 +2,10 @@ package dryfit.view;
 
 import dryfit.export.TextStyle;
 import dryfit.measure.Length;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
@@ -30,7 +32,12 @@ final class Seeing {
   private final Label tall = new Label();
   private final VBox sitting;
   private Length.Unit unit = Length.Unit.MM;
-  private boolean fadedForSight;
+
+  /** What is on only so that what was taken up is seen. */
+  private final Set<ToggleButton> forSight = new HashSet<>();
+
+  /** Who looks along x by more than this share looks at a side of the chair. */
+  private static final double SIDEWAYS = 0.75;
 
   /** Between what stands in one row below the chair, in pixels. */
   private static final double BETWEEN = 22;
@@ -42,8 +49,8 @@ final class Seeing {
     this.chair = chair;
     this.slicing = new Slicing(session, chair);
     this.pulling = new Pulling(session, chair);
-    through.setOnAction(e -> chair.see(l -> l.seeThrough(through.isSelected())));
-    fade.setOnAction(e -> fade(fade.isSelected(), false));
+    through.setOnAction(e -> on(through, through.isSelected(), false));
+    fade.setOnAction(e -> on(fade, fade.isSelected(), false));
     sitter.setAccessibleText("a sitter beside the chair");
     rule.setAccessibleText("a rule beside the chair");
     sitter.setOnAction(e -> scaled(rule));
@@ -55,6 +62,17 @@ final class Seeing {
     tall.setId("sitter-size");
     tall.setWrapText(true);
     tall.setMinHeight(Label.USE_PREF_SIZE);
+    chair
+        .orbit()
+        .addListener(
+            o -> {
+              boolean wrong =
+                  chair.look().get().scale() instanceof Scale.Sits sits
+                      && sits.onLeft() != isFromRight();
+              if (wrong) {
+                beside();
+              }
+            });
     sitting = new VBox(2, new HBox(12, woman, man), tall);
     sitting.setVisible(false);
     if (!ChairView.hasDepth()) {
@@ -87,9 +105,14 @@ final class Seeing {
             + Sitter.SOURCE);
     Scale scale =
         sitter.isSelected()
-            ? new Scale.Sits(who)
+            ? new Scale.Sits(who, isFromRight())
             : rule.isSelected() ? new Scale.Rule(unit) : new Scale.None();
     chair.see(l -> l.beside(scale));
+  }
+
+  /** Whether someone on the right would stand before the chair. */
+  private boolean isFromRight() {
+    return chair.orbit().get().camera().forward().x() < -SIDEWAYS;
   }
 
   /** Bodies are not told to the tenth of a millimetre. */
@@ -158,21 +181,34 @@ final class Seeing {
   }
 
   /**
-   * Fades the rest if what was taken up stands behind it, so that it is seen at once; what was
-   * faded for that alone comes back with the next that is free.
+   * Makes what was taken up seen at once: fades the rest if it stands before it, and lets see
+   * through wood that it is in. What was done for that alone is undone with the next that is free.
+   *
+   * @param behind whether other parts stand before it
+   * @param within whether it is in the wood of its own parts
    */
-  void clear(boolean hidden) {
-    if (hidden && !fade.isSelected() && !fade.isDisabled()) {
-      fade(true, true);
-    } else if (!hidden && fadedForSight) {
-      fade(false, false);
+  void clear(boolean behind, boolean within) {
+    clear(fade, behind);
+    // A slice goes through it already.
+    clear(through, within && !slicing.word().isSelected());
+  }
+
+  private void clear(ToggleButton way, boolean wanted) {
+    if (wanted && !way.isSelected() && !way.isDisabled()) {
+      on(way, true, true);
+    } else if (!wanted && forSight.contains(way)) {
+      on(way, false, false);
     }
   }
 
-  private void fade(boolean on, boolean forSight) {
-    fadedForSight = forSight;
-    fade.setSelected(on);
-    chair.see(l -> l.fadingOthers(on));
+  private void on(ToggleButton way, boolean on, boolean onlyForSight) {
+    if (onlyForSight) {
+      forSight.add(way);
+    } else {
+      forSight.remove(way);
+    }
+    way.setSelected(on);
+    chair.see(l -> l.seeThrough(through.isSelected()).fadingOthers(fade.isSelected()));
   }
 
   /** Draws apart what comes apart. */
@@ -202,7 +238,7 @@ final class Seeing {
   void plain() {
     through.setSelected(false);
     fade.setSelected(false);
-    fadedForSight = false;
+    forSight.clear();
     slicing.end();
     sitter.setSelected(false);
     rule.setSelected(false);

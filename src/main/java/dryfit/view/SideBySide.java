@@ -4,6 +4,7 @@ import dryfit.export.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -26,6 +27,9 @@ final class SideBySide extends BorderPane {
 
   private static final int LEAST = 2;
 
+  /** Share of the height that the table has. */
+  private static final double TABLE = 0.45;
+
   private final HBox chairs = new HBox(1);
   private final DifferenceTable table = new DifferenceTable();
   private final List<ChairView> views = new ArrayList<>();
@@ -36,6 +40,7 @@ final class SideBySide extends BorderPane {
   private final FlowPane choice = new FlowPane(8, 4);
   private final FlowPane words = new FlowPane(18, 4, choice, over);
   private final Runnable chosenAnew;
+  private final AllTogether together;
 
   /** In the order they were asked for, so that the oldest makes room. */
   private final List<String> chosen = new ArrayList<>();
@@ -46,9 +51,11 @@ final class SideBySide extends BorderPane {
 
   /**
    * @param chosenAnew called when other designs are wanted
+   * @param trouble told of faults
    */
-  SideBySide(Runnable chosenAnew) {
+  SideBySide(Runnable chosenAnew, Consumer<Throwable> trouble) {
     this.chosenAnew = chosenAnew;
+    this.together = new AllTogether(trouble, table::together);
     setId("side-by-side");
     setMinSize(0, 0);
     chairs.setMinSize(0, 0);
@@ -67,7 +74,7 @@ final class SideBySide extends BorderPane {
     table.stayIn(below);
     below.setId("differing");
     below.getStyleClass().add("side-scroll");
-    below.setPrefHeight(190);
+    below.prefHeightProperty().bind(heightProperty().multiply(TABLE));
     below.setFitToWidth(true);
     setTop(words);
     setCenter(chairs);
@@ -142,6 +149,12 @@ final class SideBySide extends BorderPane {
     over.setDisable(designs.size() < 2 || !ChairView.hasDepth());
     arrange();
     table.show(beside.comparison(), style);
+    together.show(designs);
+  }
+
+  /** Nobody looks at it any more. */
+  void close() {
+    together.close();
   }
 
   private String variant(int design) {

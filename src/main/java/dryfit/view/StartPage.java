@@ -9,8 +9,6 @@ import dryfit.export.picture.Figure;
 import dryfit.export.picture.Picture;
 import dryfit.export.picture.View;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -19,7 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
@@ -48,14 +45,14 @@ final class StartPage extends ScrollPane {
   record Drawn(String name, Image picture) {}
 
   /**
-   * @param models a folder of chair documents; may be missing
+   * @param files demo chairs, to be offered as pictures
    * @param known what was drawn before; what is drawn now goes there too, on the window's thread
    * @param open told which chair is chosen
    * @param choose asked for a file on the disk
    * @param begin asked for a new chair
    */
   StartPage(
-      Path models,
+      List<Path> files,
       Map<Path, Drawn> known,
       List<Path> recent,
       Consumer<Path> open,
@@ -102,9 +99,10 @@ final class StartPage extends ScrollPane {
           });
       page.getChildren().addAll(heading("Lately open"), late);
     }
-    page.getChildren().addAll(heading("Demo chairs, all invented"), pictures);
+    if (!files.isEmpty()) {
+      page.getChildren().addAll(heading("Demo chairs, all invented"), pictures);
+    }
     setContent(page);
-    List<Path> files = models(models);
     files.forEach(path -> pictures.getChildren().add(card(path, open)));
     Map<Path, Drawn> there = Map.copyOf(known);
     for (int i = 0; i < files.size(); i++) {
@@ -168,14 +166,6 @@ final class StartPage extends ScrollPane {
     Label label = new Label(text);
     label.getStyleClass().add("heading");
     return label;
-  }
-
-  private static List<Path> models(Path folder) {
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(p -> p.toString().endsWith(".json")).sorted().toList();
-    } catch (IOException e) {
-      return List.of();
-    }
   }
 
   private static Button card(Path path, Consumer<Path> open) {

@@ -20,18 +20,20 @@ final class SystemDesk implements Desk {
   }
 
   @Override
-  public Optional<Path> open(String title) {
+  public Optional<Path> open(String title, Path first) {
     FileChooser files = new FileChooser();
     files.setTitle(title);
+    files.setInitialDirectory(there(first));
     files.getExtensionFilters().add(new FileChooser.ExtensionFilter("chairs", "*.json"));
     return Optional.ofNullable(files.showOpenDialog(window)).map(File::toPath);
   }
 
   @Override
-  public Optional<Path> save(String title, String name) {
+  public Optional<Path> save(String title, Path first) {
     FileChooser files = new FileChooser();
     files.setTitle(title);
-    files.setInitialFileName(name);
+    files.setInitialDirectory(there(first.toAbsolutePath().getParent()));
+    files.setInitialFileName(first.getFileName().toString());
     return Optional.ofNullable(files.showSaveDialog(window)).map(File::toPath);
   }
 
@@ -39,12 +41,17 @@ final class SystemDesk implements Desk {
   public Optional<Path> folder(String title, Path first) {
     DirectoryChooser folders = new DirectoryChooser();
     folders.setTitle(title);
-    Path there = first.toAbsolutePath();
+    folders.setInitialDirectory(there(first));
+    return Optional.ofNullable(folders.showDialog(window)).map(File::toPath);
+  }
+
+  /** The folder itself, or the nearest around it that there is. */
+  private static File there(Path folder) {
+    Path there = folder.toAbsolutePath();
     while (there.getParent() != null && !Files.isDirectory(there)) {
       there = there.getParent();
     }
-    folders.setInitialDirectory(there.toFile());
-    return Optional.ofNullable(folders.showDialog(window)).map(File::toPath);
+    return there.toFile();
   }
 
   @Override

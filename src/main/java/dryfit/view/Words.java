@@ -186,26 +186,30 @@ final class Words {
         + style.quantity(f.limit(), f.unit());
   }
 
-  /** The first of what differs between the file and the bench, as more to a sentence. */
-  static String differences(List<Difference> all) {
+  /**
+   * The first of what differs from the file, as more to a sentence.
+   *
+   * @param mine what the file is compared with: {@code here}
+   */
+  static String differences(String mine, List<Difference> all) {
     if (all.isEmpty()) {
       return "";
     }
     StringBuilder text = new StringBuilder("\nDifferent in the file:");
-    all.stream().limit(MOST).forEach(d -> text.append("\n   ").append(difference(d)));
+    all.stream().limit(MOST).forEach(d -> text.append("\n   ").append(difference(mine, d)));
     if (all.size() > MOST) {
       text.append("\n   and ").append(all.size() - MOST).append(" more");
     }
     return text.toString();
   }
 
-  private static String difference(Difference d) {
+  private static String difference(String where, Difference d) {
     String what =
         d.name().isEmpty() ? section(d.section()) : dimension(d.name()).replaceFirst(" value$", "");
     String mine = d.mine().map(Words::written).orElse("nothing");
     String theirs = d.theirs().map(Words::written).orElse("nothing");
     boolean brief = mine.length() + theirs.length() < BRIEF && !(mine + theirs).contains("\n");
-    return brief ? what + ": here " + mine + ", in the file " + theirs : what;
+    return brief ? what + ": " + where + " " + mine + ", in the file " + theirs : what;
   }
 
   /** As a maker wrote it: a mark for inches stands in the document with a stroke before it. */

@@ -94,6 +94,13 @@ class KeptTest {
     assertThat(work.text()).isEqualTo(Benches.TEXT.replace("\"width\": 320", "\"width\": 330"));
     assertThat(work.variant()).isEqualTo("low");
     assertThat(work.diskMoved()).isFalse();
+    assertThat(work.differences())
+        .singleElement()
+        .satisfies(
+            d -> {
+              assertThat(d.mine()).contains("330");
+              assertThat(d.theirs()).contains("320");
+            });
     assertThat(Files.readString(file)).isEqualTo(Benches.TEXT);
 
     Draft draft = open(file);

@@ -45,6 +45,20 @@ class CompareOutTest {
   }
 
   @Test
+  void whatIsSaidOfBothHandsIsSaidAndCountedOnce() {
+    List<FindingSaid> said = FindingSaid.of(COMPARISON.differences().findings());
+    List<FindingSaid> meet =
+        said.stream().filter(s -> s.finding().check().equals("tenons-meet")).toList();
+    assertThat(meet).hasSize(1);
+    assertThat(meet.get(0).alike()).hasSize(2);
+    assertThat(meet.get(0).message()).contains("The same at ").contains("left");
+    String text = text(COMPARISON, false);
+    assertThat(text).containsOnlyOnce("tenons-meet. ");
+    assertThat(text.strip())
+        .endsWith(" and " + said.size() + (said.size() == 1 ? " finding" : " findings"));
+  }
+
+  @Test
   void theSameChairTwiceIsTheSame() {
     Comparison same = Comparison.of(List.of(new Side("a", SHORT), new Side("b", SHORT)));
     assertThat(text(same, false).strip()).endsWith("THE SAME in every figure and finding");

@@ -53,6 +53,13 @@ class BesideWindowTest extends WindowTest {
         .contains("angles at the bench", "gaps, walls and reveals", "findings that not all have")
         .contains("does not fit");
     assertThat(told).anyMatch(t -> t.startsWith("Stops the build: "));
+    OnScreen.await(
+        "which go together",
+        () ->
+            robot.lookup(".differences .label").queryAll().stream()
+                .map(n -> ((Labeled) n).getText())
+                .toList()
+                .containsAll(List.of("can be put together", "yes", "not tried")));
     screen.photograph("15-side-by-side");
     ScrollPane below = robot.lookup("#differing").query();
     Node name = robot.lookup(".differences .heading").queryAll().iterator().next();

@@ -9,6 +9,7 @@ import dryfit.measure.Length;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -204,7 +205,8 @@ class CardsWindowTest extends WindowTest {
           OnScreen.ask(
               () -> {
                 for (double high : new double[] {78, 150, 186}) {
-                  holds(new SectionSheet(section, style, 300, high), 300, high, of);
+                  holds(
+                      new SectionSheet(section, style, Optional.empty(), 300, high), 300, high, of);
                 }
                 return null;
               });

@@ -298,6 +298,8 @@ class ChairWindowTest extends WindowTest {
     assertThat(Killed.run(state, own, "seatTop", "425")).isEqualTo(137);
     screen.open(own);
     OnScreen.await("the offer", () -> robot.lookup("#question").query().isVisible());
+    assertThat(OnScreen.ask(() -> ((Labeled) robot.lookup("#question .label").query()).getText()))
+        .contains("Different in the file:\n   seat top: in your work 425, in the file 440");
     screen.photograph("14-left-behind");
     assertThat(screen.shown().document().text()).isEqualTo(Files.readString(HARBOUR));
     robot.clickOn("#bring-it-back");

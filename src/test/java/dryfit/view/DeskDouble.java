@@ -12,13 +12,13 @@ final class DeskDouble implements Desk {
   final List<String> proposed = new ArrayList<>();
 
   @Override
-  public Optional<Path> open(String title) {
+  public Optional<Path> open(String title, Path first) {
     return answer;
   }
 
   @Override
-  public Optional<Path> save(String title, String name) {
-    proposed.add(name);
+  public Optional<Path> save(String title, Path first) {
+    proposed.add(first.getFileName().toString());
     return answer;
   }
 

@@ -44,6 +44,32 @@ class EntryTest {
     assertThat(meant("430", Unit.MM, Unit.MM)).isEqualTo("430");
   }
 
+  private static boolean inchFraction(String typed, Unit shown) {
+    double none = Double.NaN;
+    Dimension seat =
+        new Dimension("seatTop", mm(440), "", "", none, none, none, 0, "/dimensions/seatTop");
+    return Entry.isInchFraction(typed, seat, shown);
+  }
+
+  @Test
+  void aFractionWithoutAUnitAmongMillimetresIsNoNumberOfMillimetres() {
+    for (String inches : List.of("17 3/8", "3/8", "17-3/8", " 1 63/64 ")) {
+      assertThat(inchFraction(inches, Unit.MM)).as(inches).isTrue();
+      assertThat(inchFraction(inches, Unit.IN)).as(inches).isFalse();
+    }
+    for (String sum : List.of("450/2", "17 3/8 in", "3/8 mm", "10/3", "440", "seatTop/2", "3/3")) {
+      assertThat(inchFraction(sum, Unit.MM)).as(sum).isFalse();
+    }
+  }
+
+  @Test
+  void whatASliderCameToIsABareNumberWhereThatIsEnough() {
+    assertThat(Entry.written(445, Quantity.Kind.LENGTH, Unit.MM)).isEqualTo("445");
+    assertThat(Entry.written(17.375 * 25.4, Quantity.Kind.LENGTH, Unit.IN)).isEqualTo("17 3/8 in");
+    assertThat(Entry.written(17 * 25.4, Quantity.Kind.LENGTH, Unit.IN)).isEqualTo("17");
+    assertThat(Entry.written(Math.toRadians(4), Quantity.Kind.ANGLE, Unit.MM)).isEqualTo("4 deg");
+  }
+
   @Test
   void dimensionsMayBeCalledWhatTheyAreCalledOnScreen() {
     assertThat(meant("front leg + leg / 2", Unit.MM, Unit.MM)).isEqualTo("frontLeg + leg / 2");

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -128,9 +129,14 @@ final class OnScreen {
     return count;
   }
 
-  /** How many pixels have the one colour of cut faces, which no light changes. */
+  /** How many pixels have any colour of cut faces. */
   long freshlySawn() {
-    return coloured(Color.web("#e2b877"));
+    return IntStream.range(0, SceneDrawing.SAWN.size()).mapToLong(this::freshlySawn).sum();
+  }
+
+  /** How many pixels have a colour of cut faces, which no light changes. */
+  long freshlySawn(int tone) {
+    return coloured(SceneDrawing.SAWN.get(tone));
   }
 
   /** How many pixels have the one colour of wood that two parts claim. */

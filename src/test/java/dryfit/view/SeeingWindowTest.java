@@ -117,6 +117,59 @@ class SeeingWindowTest extends WindowTest {
     assertThat(fade.isSelected()).isTrue();
   }
 
+  @Test
+  void aFindingInsideItsOwnWoodIsSeenThroughIt(FxRobot robot) throws IOException {
+    Path chair =
+        Files.writeString(
+            state.resolve("thin.json"),
+            """
+            {"format": "dryfit-chair/1", "name": "Thin", "about": "Demo data, invented.",
+             "unit": "mm", "timber": "ash-white", "fit": {"least-wall": 12},
+             "parts": {
+              "post": {"form": "straight", "from": [0, 0, 0], "to": [0, 0, 400],
+                "section": [40, 40]},
+              "bar": {"form": "straight", "from": [0, 20, 300], "to": [0, 300, 300],
+                "section": [60, 30]}},
+             "joints": {"bar": {"tenon": "bar start", "into": "post", "thickness": 20,
+               "width": 40, "length": 25}}}
+            """);
+    screen.open(chair);
+    ToggleButton through = robot.lookup("#see-through").query();
+    assertThat(screen.shown().report().findings()).anyMatch(f -> f.check().equals("thin-wall"));
+    take(robot, "post");
+    assertThat(through.isSelected()).isTrue();
+    assertThat(robot.lookup(".wall-value").queryAll()).as("the wood that is left").isNotEmpty();
+    screen.photograph("56-inside-its-wood");
+    robot.clickOn("#view-front");
+    screen.landed();
+    assertThat(through.isSelected()).as("the whole chair again").isFalse();
+    robot.clickOn(through);
+    take(robot, "post");
+    robot.clickOn("#view-front");
+    screen.landed();
+    assertThat(through.isSelected()).as("what the maker asked for stays").isTrue();
+  }
+
+  @Test
+  void aSitterNeverStandsBeforeTheChair(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#sitter");
+    screen.landed();
+    for (View view : List.of(View.THREE_QUARTER, View.SIDE, View.FRONT, View.BACK)) {
+      run(() -> screen.window.chair().go(view));
+      screen.landed();
+      Scale.Sits sits = (Scale.Sits) OnScreen.ask(() -> screen.window.chair().look().get().scale());
+      Box chair = screen.shown().bounds();
+      double side = Limb.of(sits, chair).get(0).middle().x();
+      Vec3 eye = screen.orbit().camera().eye();
+      boolean between = side > chair.high().x() ? eye.x() > side : eye.x() < side;
+      boolean sideways = Math.abs(screen.orbit().camera().forward().x()) > 0.8;
+      assertThat(between && sideways).as(view.name()).isFalse();
+      assertThat(screen.wood()).as(view.name()).isGreaterThan(1000);
+      screen.photograph("57-sitter-" + view.name().toLowerCase(Locale.ROOT));
+    }
+  }
+
   /** Takes up the finding of a part. */
   private void take(FxRobot robot, String part) {
     Button ticket =
@@ -161,7 +214,11 @@ class SeeingWindowTest extends WindowTest {
         .isCloseTo((meet.at().z() - box.low().z()) / box.size().z(), within(1e-9));
     assertThat(highestCut()).isCloseTo(meet.at().z(), within(0.01));
     assertThat(screen.orbit().camera().forward().z()).as("looks down on it").isLessThan(-0.29);
-    assertThat(screen.freshlySawn()).as("pixels of cut faces").isGreaterThan(300);
+    for (int tone = 0; tone < 2; tone++) {
+      assertThat(screen.freshlySawn(tone))
+          .as("pixels of cut faces in tone " + tone)
+          .isGreaterThan(300);
+    }
     assertThat(sawnLines()).as("lines of ink round the cut faces").isGreaterThan(20);
     screen.photograph("40-slice-at-finding");
     slide(robot, "#slice-at", 0.2);
@@ -365,12 +422,12 @@ class SeeingWindowTest extends WindowTest {
     assertThat(standing.high().z())
         .as("whole hundreds, up to the top of the chair")
         .isEqualTo(100 * Math.ceil(bounds.high().z() / 100));
-    Box sits = around(PaperScale.figures(new Scale.Sits(Sitter.WOMAN), bounds));
+    Box sits = around(PaperScale.figures(new Scale.Sits(Sitter.WOMAN, false), bounds));
     assertThat(sits.high().z())
         .as("the top of the head, sitting")
         .isCloseTo(Sitter.WOMAN.hollow() + Sitter.WOMAN.sitting(), within(20.0));
     assertThat(sits.low().x()).as("clear of the chair").isGreaterThan(bounds.high().x());
-    for (Scale scale : List.of(rule, new Scale.Sits(Sitter.WOMAN))) {
+    for (Scale scale : List.of(rule, new Scale.Sits(Sitter.WOMAN, false))) {
       PaperScale.figures(scale, bounds)
           .forEach(f -> assertThat(MassProperties.of(f.mesh()).volume()).isPositive());
     }
@@ -390,7 +447,7 @@ class SeeingWindowTest extends WindowTest {
     run(paper::seeAll);
     OnScreen.await("the eye to stand back", () -> paper.heading().equals(paper.orbit().get()));
     Image without = atRest(sheet);
-    run(() -> paper.see(l -> l.beside(new Scale.Sits(Sitter.MAN))));
+    run(() -> paper.see(l -> l.beside(new Scale.Sits(Sitter.MAN, false))));
     OnScreen.await("a drawing with the sitter", () -> sheet.getImage() != without);
     assertThat(OnScreen.difference((WritableImage) without, (WritableImage) atRest(sheet)))
         .as("the sitter")
