@@ -192,11 +192,19 @@ final class ChairView extends Pane {
   }
 
   private Orbit of(View view) {
-    return Orbit.of(view, points(), getWidth() / getHeight(), SHARE);
+    return Orbit.of(view, points(view.towardsEye()), getWidth() / getHeight(), SHARE);
   }
 
-  /** All that is drawn, where it is drawn; with every part hidden, where they would be. */
   private List<Vec3> points() {
+    return points(orbit.get().camera().forward().negated());
+  }
+
+  /**
+   * All that is drawn, where it is drawn; with every part hidden, where they would be.
+   *
+   * @param towardsEye whence it is looked at
+   */
+  private List<Vec3> points(Vec3 towardsEye) {
     List<Vec3> points = new ArrayList<>();
     List<Part> parts = shown.chair().parts();
     boolean any = parts.stream().anyMatch(p -> !look.get().hidden().contains(p.label()));
@@ -210,7 +218,8 @@ final class ChairView extends Pane {
         points.add(mesh.point(i).plus(moved));
       }
     }
-    ScaleFigure.room(look.get().scale(), shown.bounds()).ifPresent(points::addAll);
+    Scale scale = look.get().scale().seenFrom(towardsEye);
+    ScaleFigure.room(scale, shown.bounds()).ifPresent(points::addAll);
     return points;
   }
 

@@ -360,11 +360,8 @@ final class ChairWindow {
     seeing.take(Optional.of(Slicing.Place.of(finding, now)));
     List<String> others = new ArrayList<>(now.chair().parts().stream().map(Part::label).toList());
     others.removeAll(finding.parts());
-    // Wood that is claimed twice glows through all other.
-    boolean glows = now.clashes().stream().anyMatch(c -> c.parts().equals(finding.parts()));
     seeing.clear(
-        !isInSight(now, finding.parts(), finding.at()),
-        !glows && !isInSight(now, others, finding.at()));
+        !isInSight(now, finding.parts(), finding.at()), !isInSight(now, others, finding.at()));
     // What is about the document alone has no place.
     ring.put(Optional.of(finding.at()).filter(at -> !finding.parts().isEmpty()));
   }

@@ -36,9 +36,6 @@ final class Seeing {
   /** What is on only so that what was taken up is seen. */
   private final Set<ToggleButton> forSight = new HashSet<>();
 
-  /** Who looks along x by more than this share looks at a side of the chair. */
-  private static final double SIDEWAYS = 0.75;
-
   /** Between what stands in one row below the chair, in pixels. */
   private static final double BETWEEN = 22;
 
@@ -66,11 +63,10 @@ final class Seeing {
         .orbit()
         .addListener(
             o -> {
-              boolean wrong =
-                  chair.look().get().scale() instanceof Scale.Sits sits
-                      && sits.onLeft() != isFromRight();
-              if (wrong) {
-                beside();
+              Scale now = chair.look().get().scale();
+              Scale clear = clear(now);
+              if (!clear.equals(now)) {
+                chair.see(l -> l.beside(clear));
               }
             });
     sitting = new VBox(2, new HBox(12, woman, man), tall);
@@ -105,14 +101,14 @@ final class Seeing {
             + Sitter.SOURCE);
     Scale scale =
         sitter.isSelected()
-            ? new Scale.Sits(who, isFromRight())
+            ? new Scale.Sits(who, false)
             : rule.isSelected() ? new Scale.Rule(unit) : new Scale.None();
-    chair.see(l -> l.beside(scale));
+    chair.see(l -> l.beside(clear(scale)));
   }
 
-  /** Whether someone on the right would stand before the chair. */
-  private boolean isFromRight() {
-    return chair.orbit().get().camera().forward().x() < -SIDEWAYS;
+  /** Where it does not stand before the chair. */
+  private Scale clear(Scale scale) {
+    return scale.seenFrom(chair.orbit().get().camera().forward().negated());
   }
 
   /** Bodies are not told to the tenth of a millimetre. */

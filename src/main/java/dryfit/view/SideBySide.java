@@ -28,7 +28,7 @@ final class SideBySide extends BorderPane {
   private static final int LEAST = 2;
 
   /** Share of the height that the table has. */
-  private static final double TABLE = 0.45;
+  private static final double TABLE = 0.42;
 
   private final HBox chairs = new HBox(1);
   private final DifferenceTable table = new DifferenceTable();

@@ -166,6 +166,9 @@ class SeeingWindowTest extends WindowTest {
       boolean sideways = Math.abs(screen.orbit().camera().forward().x()) > 0.8;
       assertThat(between && sideways).as(view.name()).isFalse();
       assertThat(screen.wood()).as(view.name()).isGreaterThan(1000);
+      assertThat(OnScreen.ask(() -> screen.window.chair().seeAllThatIsCutOff()))
+          .as(view.name() + " shows all of it")
+          .isEmpty();
       screen.photograph("57-sitter-" + view.name().toLowerCase(Locale.ROOT));
     }
   }
