@@ -29,10 +29,8 @@ final class DimensionRow extends VBox {
   private final Label below = new Label();
   private final Label refused = new Label();
 
-  /** Letters that a field beside its name has room for, and one as wide as the panel. */
+  /** Letters that a field beside its name has room for. */
   private static final int SHORT = 9;
-
-  private static final int WIDE = 26;
 
   /** Why something was not taken stays that long once the maker is elsewhere. */
   static final int TOLD_SECONDS = 15;
@@ -96,7 +94,8 @@ final class DimensionRow extends VBox {
       line.setLeft(null);
       line.setTop(wide ? word : null);
       line.setLeft(wide ? null : word);
-      field.setPrefColumnCount(wide ? WIDE : 7);
+      // Never wider than the line, or all that lies below would be pushed out of sight.
+      field.setPrefWidth(wide ? line.getWidth() : USE_COMPUTED_SIZE);
     }
   }
 

@@ -48,6 +48,8 @@ final class Seeing {
     this.pulling = new Pulling(session, chair);
     through.setOnAction(e -> on(through, through.isSelected(), false));
     fade.setOnAction(e -> on(fade, fade.isSelected(), false));
+    // A slice lays open what was seen through for the sake of one place.
+    slicing.word().selectedProperty().addListener((o, was, now) -> clear(through, false));
     sitter.setAccessibleText("a sitter beside the chair");
     rule.setAccessibleText("a rule beside the chair");
     sitter.setOnAction(e -> scaled(rule));
