@@ -1,12 +1,12 @@
 package dryfit.view;
 
 import dryfit.fit.order.Assembling;
-import dryfit.fit.order.Onlooker;
 import dryfit.fit.order.Stuck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 
 /**
@@ -14,6 +14,7 @@ import javafx.application.Platform;
  * design may fit and the whole still lock.
  */
 final class AllTogether {
+  private final PauseTransition quiet = new PauseTransition(GoingTogether.QUIET);
   private final Errands errands;
   private final Consumer<List<String>> told;
   private volatile List<String> answers = List.of();
@@ -36,17 +37,23 @@ final class AllTogether {
     }
     answers = now;
     told.accept(now);
+    // Not while someone is still changing them.
+    quiet.setOnFinished(e -> look(now, designs));
+    quiet.playFromStart();
+  }
+
+  private void look(List<String> of, List<Shown> designs) {
     for (int i = 0; i < designs.size(); i++) {
       if (designs.get(i).report().fits()) {
         int design = i;
-        errands.run("", () -> look(now, design, designs.get(design)));
+        errands.run("", () -> look(of, design, designs.get(design)));
       }
     }
   }
 
   private void look(List<String> of, int design, Shown shown) {
     try {
-      List<Stuck> stuck = Assembling.stuck(shown.chair(), new Impatient(of));
+      List<Stuck> stuck = Assembling.stuck(shown.chair(), new AsLongAs(() -> answers == of));
       long lock = stuck.stream().flatMap(s -> s.parts().stream()).distinct().count();
       String answer = stuck.isEmpty() ? "yes" : "no, " + lock + " parts lock";
       Platform.runLater(
@@ -62,29 +69,9 @@ final class AllTogether {
     }
   }
 
-  /** Wants to know nothing more of designs that are gone. */
-  private final class Impatient implements Onlooker {
-    private final List<String> of;
-
-    Impatient(List<String> of) {
-      this.of = of;
-    }
-
-    @Override
-    public void settled(int parts) {
-      now("");
-    }
-
-    @Override
-    public void now(String doing) {
-      if (answers != of) {
-        throw new CancellationException();
-      }
-    }
-  }
-
   void close() {
     answers = List.of();
+    quiet.stop();
     errands.close();
   }
 }

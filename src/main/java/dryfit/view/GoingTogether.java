@@ -1,7 +1,6 @@
 package dryfit.view;
 
 import dryfit.fit.order.Assembling;
-import dryfit.fit.order.Onlooker;
 import dryfit.fit.order.Stuck;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import javafx.util.Duration;
  * each joint may fit and the whole still lock. Takes a second, or ten for a chair of many parts.
  */
 final class GoingTogether {
-  private static final Duration QUIET = Duration.millis(900);
+  static final Duration QUIET = Duration.millis(900);
 
   private final PauseTransition quiet = new PauseTransition(QUIET);
   private final Errands errands;
@@ -32,27 +31,6 @@ final class GoingTogether {
    * @param stuck what holds; nothing if all comes together
    */
   record Answer(Shown of, List<Stuck> stuck) {}
-
-  /** Wants to know nothing more of a chair that is no longer on the bench. */
-  private final class Impatient implements Onlooker {
-    private final long number;
-
-    Impatient(long number) {
-      this.number = number;
-    }
-
-    @Override
-    public void settled(int parts) {
-      now("");
-    }
-
-    @Override
-    public void now(String doing) {
-      if (wanted != number) {
-        throw new CancellationException();
-      }
-    }
-  }
 
   /**
    * @param trouble told of faults
@@ -86,7 +64,8 @@ final class GoingTogether {
 
   private void look(Shown shown) {
     try {
-      List<Stuck> stuck = Assembling.stuck(shown.chair(), new Impatient(shown.number()));
+      List<Stuck> stuck =
+          Assembling.stuck(shown.chair(), new AsLongAs(() -> wanted == shown.number()));
       Platform.runLater(
           () -> {
             if (wanted == shown.number()) {
