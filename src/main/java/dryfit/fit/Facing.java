@@ -3,8 +3,11 @@ package dryfit.fit;
 import dryfit.build.Joint;
 import dryfit.build.Tenon;
 import dryfit.fit.Assembly.Placed;
+import dryfit.geometry.Plane;
 import dryfit.geometry.Rays;
 import dryfit.geometry.Vec3;
+import dryfit.measure.Tolerances;
+import dryfit.solid.Convex;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -63,7 +66,10 @@ final class Facing {
       return OptionalDouble.of(-own.distance());
     }
     double gap = wood.distance() - own.distance();
-    return gap <= FAR && ownWall(wood) ? OptionalDouble.of(gap) : OptionalDouble.empty();
+    Vec3 met = from.plus(direction.times(wood.distance()));
+    return gap <= FAR && ownWall(wood, met, direction)
+        ? OptionalDouble.of(gap)
+        : OptionalDouble.empty();
   }
 
   /** Whether a place inside the tenon is inside the other part's wood too. */
@@ -106,7 +112,26 @@ final class Facing {
     return own && tenoned.mesh().normal(hit.face()).dot(direction) > LOOKS_THAT_WAY;
   }
 
-  private boolean ownWall(Rays.Hit hit) {
-    return mortised.mesh().origin(hit.face()).equals(joint.plan().pointer());
+  /**
+   * Whether a wall is that of the joint's own mortise. Where another mortise runs on in the same
+   * plane the two walls are one face, which may have the other's name.
+   */
+  private boolean ownWall(Rays.Hit hit, Vec3 met, Vec3 direction) {
+    String origin = mortised.mesh().origin(hit.face());
+    return origin.equals(joint.plan().pointer())
+        || !origin.equals(mortised.part().pointer())
+            && joint.mortise().stream().anyMatch(cell -> isOnSide(cell, met, direction));
+  }
+
+  private static boolean isOnSide(Convex cell, Vec3 place, Vec3 direction) {
+    boolean on = false;
+    for (Plane plane : cell.planes()) {
+      double height = plane.height(place);
+      if (height > Tolerances.contact()) {
+        return false;
+      }
+      on |= height >= -Tolerances.contact() && plane.normal().dot(direction) > LOOKS_THAT_WAY;
+    }
+    return on;
   }
 }

@@ -83,6 +83,7 @@ final class ChairWindow {
   private final Header header;
   private final GoingTogether going;
   private final Label opening = new Label();
+  private final Label old = new Label("This is the last chair that could be built.");
   private final ViewBar above = new ViewBar(chair);
   private final BorderPane middle;
   private final StackPane over;
@@ -94,6 +95,9 @@ final class ChairWindow {
 
   /** From how far a joint is looked at, mm. */
   private static final double NEAR = 900;
+
+  /** Of a chair that is no longer what the document says. */
+  private static final double FADED = 0.4;
 
   /** About as high as what comes there, pixels. */
   private static final double HEADER = 70;
@@ -154,7 +158,7 @@ final class ChairWindow {
     bench.setRight(room(JointCard.WIDTH, 0));
     bench.setBottom(room(0, Tickets.HEIGHT));
     session.shown().addListener((o, was, now) -> show(now));
-    unit.addListener((o, was, now) -> show(session.shown().get()));
+    unit.addListener((o, was, now) -> showAgain());
     chair.onPick(this::pick);
     // In a plain view it is the whole chair that is looked at.
     chair
@@ -241,6 +245,16 @@ final class ChairWindow {
     }
   }
 
+  /** The same in another unit. */
+  private void showAgain() {
+    if (session.problems().get().isEmpty()) {
+      show(session.shown().get());
+    } else {
+      // What was built last is not what the document says: only its sizes are told.
+      show(session.unbuilt().get());
+    }
+  }
+
   private void show(Shown shown) {
     if (shown == null) {
       return;
@@ -283,7 +297,8 @@ final class ChairWindow {
           "findings",
           () -> DryFit.of(shown.chair().toldIn(wanted)),
           told -> {
-            if (shown.is(session.shown().get()) && unit.get() == style.unit()) {
+            boolean stands = session.problems().get().isEmpty();
+            if (stands && shown.is(session.shown().get()) && unit.get() == style.unit()) {
               tickets.show(told, style);
               going.show(shown);
             }
@@ -413,7 +428,13 @@ final class ChairWindow {
     opening.getStyleClass().add("quiet");
     opening.setId("opening");
     opening.setMouseTransparent(true);
-    StackPane floor = new StackPane(chair, ring, measuring, opening);
+    old.setId("old");
+    old.getStyleClass().add("part-name");
+    old.setMouseTransparent(true);
+    old.setVisible(false);
+    StackPane floor = new StackPane(chair, ring, measuring, opening, old);
+    StackPane.setAlignment(old, Pos.BOTTOM_CENTER);
+    StackPane.setMargin(old, new Insets(12));
     floor.setMinSize(0, 0);
     BorderPane all = new BorderPane(floor);
     all.setTop(room(0, BAR));
@@ -470,6 +491,9 @@ final class ChairWindow {
     ring.put(Optional.empty());
     card.part(Optional.empty());
     measuring.clear();
+    tickets.clear();
+    old.setVisible(false);
+    chair.setOpacity(1);
     written = null;
     alone();
     stage.setTitle(title + " · Dryfit");
@@ -525,12 +549,13 @@ final class ChairWindow {
   /** Such as {@code harbour-armchair-low.png}: pictures of two variants lie beside each other. */
   private static String pictureName(Design design) {
     String variant = design.variant().equals(Design.AS_DRAWN) ? "" : " " + design.variant();
+    return fileName(design.name() + variant) + ".png";
+  }
+
+  private static String fileName(String of) {
     String plain =
-        (design.name() + variant)
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^\\p{L}\\p{N}]+", "-")
-            .replaceAll("^-+|-+$", "");
-    return (plain.isEmpty() ? "chair" : plain) + ".png";
+        of.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
+    return plain.isEmpty() ? "chair" : plain;
   }
 
   /** Saves to the chair's file, or asks for one. */
@@ -538,9 +563,14 @@ final class ChairWindow {
     session.save(this::saved);
   }
 
+  private String chairName() {
+    Shown now = session.shown().get();
+    return fileName(now == null ? "" : now.design().name()) + ".json";
+  }
+
   private void saved(Saving saving) {
     if (saving instanceof Saving.NeedsName) {
-      desk.save("Save the chair", folder().resolve("chair.json"))
+      desk.save("Save the chair", folder().resolve(chairName()))
           .ifPresent(
               path -> {
                 recent.opened(path);
@@ -598,6 +628,9 @@ final class ChairWindow {
       say("The file on the disk cannot be read any more: " + unreadable.reason());
     } else if (before instanceof OnDisk.Changed) {
       question.end();
+    } else if (before instanceof OnDisk.Gone) {
+      // It is there again, or was saved there.
+      say("");
     }
   }
 
@@ -654,14 +687,17 @@ final class ChairWindow {
     desk.open("Open a chair", folder()).ifPresent(this::open);
   }
 
-  /** Where the chair on the bench lies, or the one of late, or where the program was started. */
+  /**
+   * Where the chair on the bench lies, or one of late, or where the program was started; not among
+   * the demo chairs, which are not the maker's own.
+   */
   private Path folder() {
-    return session
-        .state()
-        .get()
-        .file()
-        .or(() -> recent.all().stream().findFirst())
-        .map(file -> file.toAbsolutePath().getParent())
+    List<Path> demo = DemoChairs.all().stream().map(Path::toAbsolutePath).toList();
+    return Stream.concat(session.state().get().file().stream(), recent.all().stream())
+        .map(Path::toAbsolutePath)
+        .filter(file -> !demo.contains(file))
+        .map(Path::getParent)
+        .findFirst()
         .orElse(Path.of("").toAbsolutePath());
   }
 
@@ -683,6 +719,8 @@ final class ChairWindow {
 
   private void tell(List<Problem> problems) {
     opening.setVisible(false);
+    old.setVisible(!problems.isEmpty() && session.shown().get() != null);
+    chair.setOpacity(old.isVisible() ? FADED : 1);
     if (problems.isEmpty()) {
       say("");
       return;

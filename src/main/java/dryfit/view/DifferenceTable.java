@@ -26,6 +26,9 @@ import javafx.scene.layout.Region;
 final class DifferenceTable extends GridPane {
   private static final double NAME = 300;
 
+  /** Narrower, its words would be broken; then the table is slid. */
+  private static final double LEAST_NAME = 170;
+
   /**
    * Rows there are whatever differs: the names, whether each fits, and whether it goes together.
    */
@@ -153,6 +156,7 @@ final class DifferenceTable extends GridPane {
     Label first = new Label(name);
     first.setWrapText(true);
     first.setPrefWidth(NAME);
+    first.setMinWidth(LEAST_NAME);
     first.setMinHeight(USE_PREF_SIZE);
     cells.add(first);
     for (String text : values) {

@@ -7,6 +7,7 @@ import dryfit.document.Quantity;
 import dryfit.measure.Fraction;
 import dryfit.measure.Length;
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -38,6 +39,9 @@ final class DimensionRow extends VBox {
   private final PauseTransition toldLongEnough =
       new PauseTransition(Duration.seconds(TOLD_SECONDS));
 
+  /** What is written of a value may be rounded by so much, mm or radians. */
+  private static final double ALIKE = 0.005;
+
   private final Tooltip tip = new Tooltip();
   private Dimension dimension;
   private List<String> names = List.of();
@@ -49,6 +53,9 @@ final class DimensionRow extends VBox {
 
   /** What was typed last and not taken. */
   private String wrong = "";
+
+  /** Where the mark was left, until a chair comes of it. */
+  private OptionalDouble slidTo = OptionalDouble.empty();
 
   /** Whether no chair comes of what stands here: that is so until it is changed. */
   private boolean unbuilt;
@@ -117,9 +124,7 @@ final class DimensionRow extends VBox {
               : Entry.step(now.from(), now.to(), kind, document);
       rule.limits(now.from(), now.to(), step);
       rule.reading(value -> told(Entry.shown(new Quantity(value, kind), shown)));
-      if (!rule.held()) {
-        rule.value().set(now.value().value());
-      }
+      follow(now.value().value());
     }
     has(rule, range);
     // Where what is shown is rounded in its own unit, what the document says stands below it.
@@ -131,6 +136,15 @@ final class DimensionRow extends VBox {
       // What was refused is no longer what stands there.
       answered("");
       write();
+    }
+  }
+
+  /** A chair built of where the mark was before does not take it back there. */
+  private void follow(double value) {
+    boolean late = slidTo.isPresent() && Math.abs(slidTo.getAsDouble() - value) > ALIKE;
+    if (!rule.held() && !(late && session.busy().get())) {
+      slidTo = OptionalDouble.empty();
+      rule.value().set(value);
     }
   }
 
@@ -229,6 +243,11 @@ final class DimensionRow extends VBox {
       answered(not.inches());
       return;
     }
+    if (Entry.lacksUnit(typed, dimension, shown, document)) {
+      wrong = typed;
+      answered(not.noUnit());
+      return;
+    }
     String entry = Entry.meant(typed, dimension, shown, document, names);
     session.dimension(dimension.name(), entry, why -> taken(typed, not, why));
   }
@@ -245,6 +264,7 @@ final class DimensionRow extends VBox {
 
   private void slid() {
     double value = rule.value().get();
+    slidTo = OptionalDouble.of(value);
     Quantity.Kind kind = dimension.value().kind();
     stood = Entry.shown(new Quantity(value, kind), shown);
     field.setText(stood);

@@ -28,6 +28,10 @@ final class Entry {
   private static final Pattern INCHES =
       Pattern.compile("(?:\\d+(?:\\s+|-))?(\\d+)/(2|4|8|16|32|64)");
 
+  /** A number that stands by itself between signs, commas or brackets. */
+  private static final Pattern BARE_TERM =
+      Pattern.compile("(?:^|[-+−(,])\\s*\\d[\\d.]*(?:(?:\\s+|-)?\\d*/\\d+)?\\s*(?:$|[-+−),])");
+
   private static final double FINE_MM = 0.5;
   private static final double FINE_DEGREES = 0.05;
 
@@ -99,6 +103,18 @@ final class Entry {
         && shown == Length.Unit.MM
         && fraction.matches()
         && Integer.parseInt(fraction.group(1)) < Integer.parseInt(fraction.group(2));
+  }
+
+  /**
+   * Whether a formula adds a bare number while another unit is shown than the document's, so that
+   * nobody can tell which is meant: {@code seat top - 2}. What multiplies has no unit.
+   */
+  static boolean lacksUnit(
+      String typed, Dimension dimension, Length.Unit shown, Length.Unit document) {
+    return dimension.value().kind() == Quantity.Kind.LENGTH
+        && shown != document
+        && Fraction.parse(typed.strip()).isEmpty()
+        && BARE_TERM.matcher(typed).find();
   }
 
   /**

@@ -152,8 +152,9 @@ final class Header extends VBox {
   private void saving() {
     boolean unsaved = session.state().get().unsaved();
     boolean differs = session.onDisk().get() instanceof OnDisk.Changed;
-    saved.setText(unsaved ? "save" : differs ? "file differs" : "saved");
-    saved.setDisable(!unsaved);
+    boolean gone = session.onDisk().get() instanceof OnDisk.Gone;
+    saved.setText(unsaved || gone ? "save" : differs ? "file differs" : "saved");
+    saved.setDisable(!unsaved && !gone);
   }
 
   private void unitWord() {

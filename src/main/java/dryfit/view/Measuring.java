@@ -114,9 +114,9 @@ final class Measuring extends Pane {
     text.setText(told());
     double wide = Math.min(text.prefWidth(-1), getWidth() - 2 * ASIDE);
     text.resize(wide, text.prefHeight(wide));
-    // Above where a place that was clicked lies below it.
+    // Above where a place that was clicked lies below it, if none lies there.
     double low = getHeight() - text.getHeight() - BELOW;
-    text.relocate(ASIDE, isFree(low) ? low : BELOW);
+    text.relocate(ASIDE, isFree(low) || !isFree(BELOW) ? low : BELOW);
   }
 
   private boolean isFree(double top) {
@@ -124,7 +124,9 @@ final class Measuring extends Pane {
         .filter(Circle::isVisible)
         .noneMatch(
             end ->
-                end.getCenterY() > top - ASIDE && end.getCenterX() < 2 * ASIDE + text.getWidth());
+                end.getCenterY() > top - ASIDE
+                    && end.getCenterY() < top + text.getHeight() + ASIDE
+                    && end.getCenterX() < 2 * ASIDE + text.getWidth());
   }
 
   private static void put(Circle dot, Camera.Sheet sheet, Vec3 place) {

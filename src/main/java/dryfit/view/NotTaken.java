@@ -52,6 +52,15 @@ final class NotTaken {
         + ".";
   }
 
+  /** A bare number that is added in a formula, where the document's unit is not the one shown. */
+  String noUnit() {
+    return "“"
+        + typed
+        + "” has a number without a unit. In a formula, say which is meant, as in "
+        + Words.dimension(dimension.name())
+        + " + 2 mm, or + 1/8 in.";
+  }
+
   private String wrong(List<Problem> problems) {
     Problem first = problems.get(0);
     String said = "“" + typed + "”";

@@ -6,6 +6,7 @@ import dryfit.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Point3D;
 import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
@@ -45,16 +46,22 @@ final class ScaleFigure {
   /** The farthest places of what stands beside the chair. */
   static Optional<List<Vec3>> room(Scale scale, Box chair) {
     if (scale instanceof Scale.Sits sits) {
-      Sitter s = sits.sitter();
-      double away = ASIDE + s.shoulders();
-      double x = sits.onLeft() ? chair.low().x() - away : chair.high().x() + away;
-      double y = chair.middle().y() - s.toKnee() / 2 - ASIDE;
-      return Optional.of(List.of(new Vec3(x, y, 0), new Vec3(x, y, s.hollow() + s.sitting())));
+      return Optional.of(
+          Limb.of(sits, chair).stream()
+              .flatMap(limb -> Stream.of(limb.from(), limb.to()).map(p -> around(p, limb)))
+              .flatMap(box -> Stream.of(box.low(), box.high()))
+              .toList());
     }
-    double x = chair.low().x() - ASIDE;
-    return scale instanceof Scale.Rule
-        ? Optional.of(List.of(new Vec3(x, chair.low().y(), 0)))
+    Vec3 foot = new Vec3(chair.low().x() - ASIDE, chair.low().y(), 0);
+    return scale instanceof Scale.Rule rule
+        ? Optional.of(List.of(foot, foot.plus(new Vec3(0, 0, height(rule.unit(), chair)))))
         : Optional.empty();
+  }
+
+  private static Box around(Vec3 end, Limb limb) {
+    double r = limb.radius();
+    Vec3 reach = new Vec3(r * limb.wide(), r * limb.deep(), r);
+    return new Box(end.minus(reach), end.plus(reach));
   }
 
   private static List<Node> sitter(Scale.Sits sits, Box chair) {

@@ -77,7 +77,10 @@ final class SectionSheet extends Pane {
             + section.cuts().stream()
                 .map(cut -> Words.part(cut.label()))
                 .collect(Collectors.joining("; "))
-            + section.wall().map(w -> "; " + left(w, style) + " at the " + w.face()).orElse(""));
+            + section
+                .wall()
+                .map(w -> "; wood left " + bare(w.value(), style) + " at the " + w.face())
+                .orElse(""));
     SheetWindow window = SheetWindow.of(section, width, height);
     Group wood = new Group();
     wood.setClip(window.edge());
@@ -105,25 +108,24 @@ final class SectionSheet extends Pane {
     for (JointSection.Gap gap : section.gaps()) {
       mark(gap, style, window.x(gap.at()), window.y(gap.at()));
     }
+    about.flatMap(section::seen).ifPresent(at -> ring(window.x(at), window.y(at)));
     section.wall().ifPresent(wall -> mark(wall, style, window));
     for (JointSection.Cut cut : section.cuts()) {
       name(cut, window);
     }
-    about.flatMap(section::seen).ifPresent(at -> ring(window.x(at), window.y(at)));
   }
 
   /** What the ticket that was taken up is about, ringed as in the chair. */
   private void ring(double x, double y) {
-    for (String look : new String[] {"ring-halo", "ring"}) {
-      Circle ring = new Circle(x, y, RING);
-      ring.getStyleClass().add(look);
-      getChildren().add(ring);
-    }
+    Circle ring = new Circle(x, y, RING);
+    ring.getStyleClass().add("ring");
+    getChildren().add(ring);
+    taken.add(ring.getLayoutBounds());
   }
 
-  private static String left(JointSection.Wall wall, TextStyle style) {
-    String told = style.gap(wall.value());
-    return "wood left " + told.substring(0, told.lastIndexOf(' '));
+  private static String bare(double mm, TextStyle style) {
+    String told = style.gap(mm);
+    return told.substring(0, told.lastIndexOf(' '));
   }
 
   /** The wood that is left, measured from the mortise to the face. */
@@ -142,13 +144,16 @@ final class SectionSheet extends Pane {
       line.getElements().add(new LineTo(end[0] + acrossX, end[1] + acrossY));
     }
     line.getElements().addAll(new MoveTo(x0, y0), new LineTo(x1, y1));
-    getChildren().add(line);
     taken.add(line.getLayoutBounds());
-    // Without room for its figure the line stands alone: the figure is below the drawings too.
-    String told = left(wall, style);
+    // Without room for its figure there is no line: the figure is below the drawings too.
+    String told = "wood " + bare(wall.value(), style);
     boolean upright = Math.abs(y1 - y0) > Math.abs(x1 - x0);
     place(told, (x0 + x1) / 2, (y0 + y1) / 2, upright, STROKE + 1)
-        .ifPresent(place -> put(told, "wall-value", place));
+        .ifPresent(
+            place -> {
+              getChildren().add(line);
+              put(told, "wall-value", place);
+            });
   }
 
   /** A part's name in its wood, if need be without its hand; left out where there is no room. */
@@ -251,10 +256,8 @@ final class SectionSheet extends Pane {
     Circle dot = new Circle(x, y, 2);
     taken.add(dot.getLayoutBounds());
     dot.getStyleClass().add("gap-dot");
-    String told = style.gap(gap.value());
     getChildren().add(dot);
-    String value = told.substring(0, told.lastIndexOf(' '));
-    figure(value, "gap-value", x, y, gap.side().contains("bottom"));
+    figure(bare(gap.value(), style), "gap-value", x, y, gap.side().contains("bottom"));
   }
 
   /** A figure at a place, if need be over another. */

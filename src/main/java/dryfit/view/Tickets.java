@@ -34,6 +34,9 @@ final class Tickets extends ScrollPane {
   private static final double WIDE = 316;
   private static final double WIDEST = 1200;
 
+  /** Beside a ticket that was brought into sight, pixels. */
+  private static final double EDGE = 12;
+
   /** Height there is for the words below the heading. */
   private static final double ROOM = 88;
 
@@ -68,6 +71,14 @@ final class Tickets extends ScrollPane {
     addEventFilter(ScrollEvent.SCROLL, this::wheel);
     setPrefHeight(HEIGHT);
     setMinHeight(HEIGHT);
+  }
+
+  /** Another chair comes. */
+  void clear() {
+    there = List.of();
+    of = "";
+    row.getChildren().clear();
+    setHvalue(0);
   }
 
   void show(FitReport report, TextStyle style) {
@@ -153,6 +164,17 @@ final class Tickets extends ScrollPane {
     }
   }
 
+  /** All of a ticket that stands half out of sight. */
+  private void bringIn(Button ticket) {
+    double over = row.getWidth() - getViewportBounds().getWidth();
+    if (over > 0) {
+      double at = getHvalue() * over;
+      double least = ticket.getLayoutX() + ticket.getWidth() - getViewportBounds().getWidth();
+      double wanted = Math.max(least + EDGE, Math.min(at, ticket.getLayoutX() - EDGE));
+      setHvalue(Math.max(0, Math.min(1, wanted / over)));
+    }
+  }
+
   private static boolean isSame(Finding a, Finding b) {
     return a.check().equals(b.check())
         && a.parts().equals(b.parts())
@@ -183,6 +205,7 @@ final class Tickets extends ScrollPane {
     Button ticket = paper(kind(f), Words.severity(f), text, foot);
     ticket.setOnAction(
         e -> {
+          bringIn(ticket);
           take(Optional.of(f));
           open.accept(f);
         });

@@ -7,6 +7,7 @@ import dryfit.app.FileNames;
 import dryfit.app.KernelChoice;
 import dryfit.export.TextStyle;
 import dryfit.export.paper.Page;
+import dryfit.fit.FitReport;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,6 +66,19 @@ final class WriteSheet extends VBox {
     setVisible(session.shown().get() != null);
   }
 
+  /** Whether what is on the bench is the chair that the document says. */
+  private boolean isBuilt() {
+    return session.problems().get().isEmpty();
+  }
+
+  /** What one should know before cutting by these files; empty if all is well. */
+  private String warning() {
+    FitReport report = session.shown().get().fit().orElse(null);
+    return report == null || report.fits()
+        ? ""
+        : "This chair " + Words.verdict(report) + ". The files will be of it all the same.";
+  }
+
   /** Puts it away for another chair; what is being written is broken off. */
   void end() {
     stop.ifPresent(flag -> flag.set(true));
@@ -73,8 +87,17 @@ final class WriteSheet extends VBox {
   }
 
   private void offer() {
+    if (!isBuilt()) {
+      refuse();
+      return;
+    }
     List<Node> rows = new ArrayList<>();
     rows.add(line("Write files of this chair, as it is now", "heading"));
+    if (!warning().isEmpty()) {
+      Label warning = line(warning(), "refused");
+      warning.setId("write-warning");
+      rows.add(warning);
+    }
     for (What what : What.values()) {
       Button word = pill(what.word(), () -> write(what));
       Label about = line(what.about(), "quiet");
@@ -89,6 +112,15 @@ final class WriteSheet extends VBox {
         new FlowPane(
             10, 8, pill("another folder", this::choose), pill("not now", () -> setVisible(false))));
     getChildren().setAll(rows);
+  }
+
+  /** Files of the last chair that could be built would be of sizes that nobody sees any more. */
+  private void refuse() {
+    Label why =
+        line(
+            "As it is written the chair cannot be built, so there is nothing to write.", "refused");
+    why.setId("write-warning");
+    getChildren().setAll(why, new FlowPane(pill("not now", () -> setVisible(false))));
   }
 
   /** What lies in the printer: for the bench book, templates and boards. */
@@ -138,6 +170,10 @@ final class WriteSheet extends VBox {
   }
 
   private void write(What what) {
+    if (!isBuilt()) {
+      refuse();
+      return;
+    }
     Shown shown = session.shown().get();
     Path folder = folder();
     AtomicBoolean flag = new AtomicBoolean();

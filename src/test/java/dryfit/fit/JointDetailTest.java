@@ -161,4 +161,18 @@ class JointDetailTest {
     assertThat(shoulder.greatest().where()).contains("cheek");
     assertThat(shoulder.least().value()).isLessThan(0.9);
   }
+
+  /**
+   * Two rails of one height: their mortises run into each other, and the walls at the edges are one
+   * face for both. By hand: the width of each mortise is 2 in and 0.02 in more at each edge.
+   */
+  @Test
+  void whereMortisesOfOneHeightMeetBothHaveTheirEdges() {
+    FitReport report = Fitted.of(Fitted.frame("1 3/4", "7/8", "1/4", "3/8", "1 1/2", ""));
+    for (String joint : List.of("front, right", "front, left", "side, right", "side, left")) {
+      JointFit.Gap edge = Fitted.joint(report, joint).edge();
+      assertThat(edge.least().orElseThrow()).as(joint).isCloseTo(0.02 * 25.4, within(1e-3));
+      assertThat(edge.greatest().orElseThrow()).as(joint).isCloseTo(0.02 * 25.4, within(1e-3));
+    }
+  }
 }
