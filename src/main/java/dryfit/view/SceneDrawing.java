@@ -168,7 +168,12 @@ final class SceneDrawing implements Drawing {
   /** Over everything, wherever it is: what cannot be must be seen. */
   private Optional<MeshView> glow(Clash clash) {
     // Parts that are pulled apart claim nothing together; those that stay together take it along.
-    List<Vec3> moved = clash.parts().stream().map(p -> how.moved(shown.part(p))).toList();
+    List<Integer> parts = clash.parts().stream().map(shown::part).toList();
+    if (parts.contains(-1)) {
+      // One of them is gone, and the findings without it are still to come.
+      return Optional.empty();
+    }
+    List<Vec3> moved = parts.stream().map(how::moved).toList();
     if (moved.get(0).distance(moved.get(1)) > Tolerances.contact()) {
       return Optional.empty();
     }

@@ -148,7 +148,7 @@ final class SectionSheet extends Pane {
     // Without room for its figure there is no line: the figure is below the drawings too.
     String told = "wood " + bare(wall.value(), style);
     boolean upright = Math.abs(y1 - y0) > Math.abs(x1 - x0);
-    place(told, (x0 + x1) / 2, (y0 + y1) / 2, upright, STROKE + 1)
+    place(told, (x0 + x1) / 2, (y0 + y1) / 2, upright, RING + 2, STROKE + 1)
         .ifPresent(
             place -> {
               getChildren().add(line);
@@ -262,7 +262,7 @@ final class SectionSheet extends Pane {
 
   /** A figure at a place, if need be over another. */
   private void figure(String value, String look, double x, double y, boolean level) {
-    Bounds place = place(value, x, y, level, 1).orElse(onSheet(value, x, y));
+    Bounds place = place(value, x, y, level, ASIDE, 1).orElse(onSheet(value, x, y));
     put(value, look, place);
   }
 
@@ -289,13 +289,15 @@ final class SectionSheet extends Pane {
    * Beside a place, on the sheet, and off the figures that are there; empty if there is no room.
    *
    * @param level rather beside the place than over or under it
+   * @param aside right and left of it, so much is left free
    * @param clear over and under it, so much is left free
    */
-  private Optional<Bounds> place(String value, double x, double y, boolean level, double clear) {
+  private Optional<Bounds> place(
+      String value, double x, double y, boolean level, double aside, double clear) {
     double w = size(value).getWidth();
     double h = size(value).getHeight();
-    double right = x + ASIDE;
-    double left = x - w - ASIDE;
+    double right = x + aside;
+    double left = x - w - aside;
     double over = y - h - clear;
     double under = y + clear;
     double beside = y - h / 2;

@@ -566,6 +566,10 @@ final class Session {
   /** On the thread that fits. */
   private void told(LiveFit.Result result) {
     if (result instanceof LiveFit.Built built) {
+      if (newest != null && !newest.document().file().equals(built.document().file())) {
+        // What clashed in another chair is none of this one's.
+        maker.keep(List.of());
+      }
       newest = maker.built(built.number(), built.document(), built.chair());
       show(newest);
       return;

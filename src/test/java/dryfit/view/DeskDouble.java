@@ -10,6 +10,7 @@ final class DeskDouble implements Desk {
   volatile Optional<Path> answer = Optional.empty();
   final List<Path> shown = new ArrayList<>();
   final List<String> proposed = new ArrayList<>();
+  final List<Path> folders = new ArrayList<>();
 
   @Override
   public Optional<Path> open(String title, Path first) {
@@ -19,6 +20,7 @@ final class DeskDouble implements Desk {
   @Override
   public Optional<Path> save(String title, Path first) {
     proposed.add(first.getFileName().toString());
+    folders.add(first.getParent());
     return answer;
   }
 

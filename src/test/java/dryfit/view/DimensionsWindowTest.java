@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAction;
@@ -87,11 +89,60 @@ class DimensionsWindowTest extends WindowTest {
     // Others go by themselves; this holds until the size is changed.
     WaitForAsyncUtils.sleep(DimensionRow.TOLD_SECONDS + 1, TimeUnit.SECONDS);
     assertThat(text(robot, "#refused-railThick")).startsWith("With this the chair cannot be built");
+    assertThat(robot.lookup("#old").query().isVisible()).as("the picture is of before").isTrue();
+    robot.clickOn("#unit");
+    screen.settled();
+    assertThat(field(robot, "railThick").getText()).as("in inches, 400 mm").isEqualTo("15 3/4");
+    assertThat(text(robot, "#verdict")).isEqualTo("cannot be built as it is written");
+    assertThat(tickets(robot)).as("findings of the chair before").isEmpty();
+    robot.clickOn("#write-files");
+    assertThat(text(robot, "#write-warning")).startsWith("As it is written the chair cannot be");
+    assertThat(robot.lookup("#write-into").queryAll()).as("nothing to be chosen").isEmpty();
+    robot.type(KeyCode.ESCAPE);
+    robot.clickOn("#unit");
+    screen.settled();
     screen.photograph("55-cannot-be-built");
     robot.clickOn("#undo");
     screen.settled();
     assertThat(field(robot, "railThick").getText()).isEqualTo("22");
+    assertThat(robot.lookup("#old").query().isVisible()).isFalse();
+    assertThat(OnScreen.ask(() -> screen.window.chair().getOpacity())).isEqualTo(1);
     assertThat(robot.lookup("#refused-railThick").queryAll()).isEmpty();
+  }
+
+  @Test
+  void aNumberInAFormulaNeedsAUnitWhereAnotherIsShownThanWritten(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#unit");
+    screen.settled();
+    String before = screen.shown().document().text();
+    type(robot, "seatTop", "arm rise * 2 - 1");
+    robot.type(KeyCode.ENTER);
+    OnScreen.await("the reason", () -> !robot.lookup("#refused-seatTop").queryAll().isEmpty());
+    assertThat(text(robot, "#refused-seatTop"))
+        .startsWith("“arm rise * 2 - 1” has a number without");
+    assertThat(screen.shown().document().text()).isEqualTo(before);
+    type(robot, "seatTop", "arm rise * 2 - 1 in");
+    robot.type(KeyCode.ENTER);
+    screen.settled();
+    assertThat(screen.shown().document().text()).contains("\"armRise * 2 - 1 in\"");
+  }
+
+  @Test
+  void aMarkStaysWhereItWasLeftWhileOlderChairsAreStillComing(FxRobot robot) {
+    screen.open(HARBOUR);
+    SteelRule rule = robot.lookup("#rule-seatTop").query();
+    List<Double> stood = new ArrayList<>();
+    run(rule::requestFocus);
+    for (int i = 0; i < 6; i++) {
+      robot.type(KeyCode.RIGHT);
+    }
+    double left = OnScreen.ask(() -> rule.value().get());
+    run(() -> rule.value().addListener((o, was, now) -> stood.add(now.doubleValue())));
+    screen.settled();
+    assertThat(left).isEqualTo(470);
+    assertThat(stood).as("places it went to by itself").allMatch(at -> at == 470);
+    assertThat(screen.shown().document().text()).contains("\"value\": 470");
   }
 
   @Test

@@ -62,6 +62,41 @@ class EntryTest {
     }
   }
 
+  private static boolean lacksUnit(String typed, Unit shown) {
+    double none = Double.NaN;
+    Dimension seat =
+        new Dimension("seatTop", mm(440), "", "", none, none, none, 0, "/dimensions/seatTop");
+    return Entry.lacksUnit(typed, seat, shown, Unit.MM);
+  }
+
+  @Test
+  void whatIsAddedNeedsAUnitWhereTwoAreInPlayAndWhatMultipliesDoesNot() {
+    for (String bare :
+        List.of(
+            "seat top - 2",
+            "2 + leg",
+            "(leg + 1/2) * 3",
+            "max(20, leg)",
+            "- 40 + leg",
+            "leg − 1.5")) {
+      assertThat(lacksUnit(bare, Unit.IN)).as(bare).isTrue();
+      assertThat(lacksUnit(bare, Unit.MM)).as(bare).isFalse();
+    }
+    for (String clear :
+        List.of(
+            "seat top * 2",
+            "leg / 2 + front leg",
+            "2 * leg",
+            "leg - 2 mm",
+            "leg + 1/2 in",
+            "440",
+            "17 3/8",
+            "leg + 3\"",
+            "leg2 + leg")) {
+      assertThat(lacksUnit(clear, Unit.IN)).as(clear).isFalse();
+    }
+  }
+
   @Test
   void whatASliderCameToIsABareNumberWhereThatIsEnough() {
     assertThat(Entry.written(445, Quantity.Kind.LENGTH, Unit.MM)).isEqualTo("445");

@@ -11,6 +11,7 @@ import java.util.List;
 import javafx.scene.SubScene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -180,6 +181,57 @@ class MakerWindowTest extends WindowTest {
     OnScreen.await("the word", () -> robot.lookup("#notice").query().isVisible());
     assertThat(text(robot, "#notice")).startsWith("The file is gone");
     assertThat(screen.shown().document().text()).isEqualTo(theirs);
+    assertThat(text(robot, "#save")).isEqualTo("save");
+    robot.clickOn("#save");
+    screen.settled();
+    assertThat(own).hasContent(theirs);
+    OnScreen.await("nothing to say any more", () -> !robot.lookup("#notice").query().isVisible());
+    OnScreen.await("saved", () -> robot.lookup("#save").<Button>query().getText().equals("saved"));
+  }
+
+  @Test
+  void aNewChairIsSavedUnderItsNameAndNotAmongTheDemoChairs(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#another-chair");
+    OnScreen.await("the kinds", () -> !robot.lookup("#new-stool").queryAll().isEmpty());
+    robot.clickOn("#new-stool");
+    OnScreen.await("the stool", () -> screen.window.session().shown().get() != null);
+    screen.settled();
+    robot.clickOn("#save");
+    screen.settled();
+    assertThat(screen.desk.proposed).hasSize(1).allMatch(name -> name.endsWith("stool.json"));
+    assertThat(screen.desk.folders)
+        .doesNotContain(HARBOUR.toAbsolutePath().getParent())
+        .allMatch(Path::isAbsolute);
+  }
+
+  @Test
+  void anotherChairIsToldFromItsFirstTicketOn(FxRobot robot) {
+    screen.open(Path.of("models/weir-settee.json"));
+    run(() -> screen.window.session().choose("slats too far apart"));
+    screen.settled();
+    ScrollPane strip = robot.lookup(".ticket-row").query();
+    Button last = tickets(robot).get(tickets(robot).size() - 1);
+    run(() -> strip.setHvalue(1));
+    screen.settled();
+    screen.open(HARBOUR);
+    assertThat(OnScreen.ask(strip::getHvalue)).isZero();
+    assertThat(tickets(robot)).doesNotContain(last);
+  }
+
+  @Test
+  void aTicketThatIsHalfOutOfSightComesIntoIt(FxRobot robot) {
+    screen.open(HARBOUR);
+    run(() -> screen.window.session().choose("deep tenons"));
+    screen.settled();
+    ScrollPane strip = robot.lookup(".ticket-row").query();
+    run(() -> strip.setHvalue(0.2));
+    screen.settled();
+    Button first = tickets(robot).get(0);
+    assertThat(OnScreen.ask(() -> first.localToScene(0, 0).getX())).isNegative();
+    run(first::fire);
+    screen.settled();
+    assertThat(OnScreen.ask(() -> first.localToScene(0, 0).getX())).isNotNegative();
   }
 
   @Test

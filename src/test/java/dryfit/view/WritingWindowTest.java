@@ -44,6 +44,21 @@ class WritingWindowTest extends WindowTest {
   }
 
   @Test
+  void oneIsToldBeforeFilesAreWrittenOfAChairThatDoesNotFit(FxRobot robot) {
+    screen.open(HARBOUR);
+    robot.clickOn("#write-files");
+    assertThat(robot.lookup("#write-warning").queryAll()).isEmpty();
+    robot.clickOn("#write-not-now");
+    run(() -> screen.window.session().choose("deep tenons"));
+    screen.settled();
+    robot.clickOn("#write-files");
+    assertThat(text(robot, "#write-warning"))
+        .startsWith("This chair does not fit: 1 stops the build")
+        .endsWith("The files will be of it all the same.");
+    screen.photograph("59-write-though-it-does-not-fit");
+  }
+
+  @Test
   void whatIsBrokenOffLeavesNothingBehind(FxRobot robot) throws Exception {
     screen.open(HARBOUR);
     Path folder = state.resolve("never");
