@@ -88,11 +88,13 @@ final class Assembly {
   }
 
   /**
-   * Up to the next tenth of a millimetre, so that what is advised is enough when printed. What is a
-   * tenth already stays one: the last digits differ between the hands.
+   * A length that is advised, up to the next tenth of a millimetre or 64th of an inch, so that it
+   * is enough when printed. What is one already stays one: the last digits differ between the
+   * hands.
    */
-  static double roundUp(double mm) {
-    return Math.ceil((mm - Tolerances.contact()) * 10) / 10;
+  String lengthUp(double mm) {
+    double step = chair.design().unit() == Design.LengthUnit.IN ? Length.Unit.IN.mm() / 64 : 0.1;
+    return length(Math.ceil((mm - Tolerances.contact()) / step) * step);
   }
 
   /** A volume in the document's unit: cubic centimetres or cubic inches. */

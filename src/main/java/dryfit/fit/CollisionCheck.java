@@ -103,11 +103,11 @@ final class CollisionCheck implements Check {
           "shorten the tenon of \""
               + ja.name()
               + "\" by "
-              + assembly.length(Assembly.roundUp(beyond(ja, i, o)))
+              + assembly.lengthUp(beyond(ja, i, o))
               + " or that of \""
               + jb.name()
               + "\" by "
-              + assembly.length(Assembly.roundUp(beyond(jb, k, o)))
+              + assembly.lengthUp(beyond(jb, k, o))
               + ", or mitre the two tips";
       return Found.of("tenons-meet", Severity.STOPS)
           .part(a)
@@ -144,7 +144,7 @@ final class CollisionCheck implements Check {
                 + " ("
                 + assembly.volume(o.volume())
                 + "); move one of them by at least "
-                + assembly.length(Assembly.roundUp(o.depth()))
+                + assembly.lengthUp(o.depth())
                 + ".",
             a.pointer(),
             o.deepest());

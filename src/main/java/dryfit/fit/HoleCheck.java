@@ -195,6 +195,6 @@ final class HoleCheck implements Check {
   }
 
   private static String more(Assembly assembly, Limit limit, Wall w) {
-    return assembly.length(Assembly.roundUp(limit.value() - w.left().value()));
+    return assembly.lengthUp(limit.value() - w.left().value());
   }
 }

@@ -59,7 +59,7 @@ final class LessWood {
    */
   static String clause(
       Assembly assembly, Joint joint, OptionalDouble missing, Predicate<List<Convex>> enough) {
-    String more = missing.isEmpty() ? "" : assembly.length(Assembly.roundUp(missing.getAsDouble()));
+    String more = missing.isEmpty() ? "" : assembly.lengthUp(missing.getAsDouble());
     Kind kind = joint.plan().kind();
     if (kind == Kind.LAP || kind == Kind.NOTCH || kind == Kind.GLUED) {
       return Words.takeLess(joint) + (more.isEmpty() ? "" : " by " + more);
@@ -69,7 +69,11 @@ final class LessWood {
     less.shorter().ifPresent(by -> ways.add(Words.shorter(joint) + " by " + assembly.length(by)));
     less.thinner().ifPresent(by -> ways.add("thinner by " + assembly.length(by)));
     if (ways.isEmpty()) {
-      return "no smaller one that still holds would mend that: move it, or leave "
+      return "none that "
+          + (less.keeps() > 0 && !joint.through()
+              ? "stays as long as it is thick, and half as thick as now,"
+              : "still holds")
+          + " would mend that: move it, or leave "
           + (more.isEmpty() ? "" : more + " ")
           + "more wood there";
     }
@@ -85,13 +89,16 @@ final class LessWood {
     if (joint.through() || joint.plan().kind() == Kind.BRIDLE) {
       return OptionalDouble.empty();
     }
-    double keeps =
-        switch (joint.plan().kind()) {
-          case MORTISE_AND_TENON, LOOSE_TENON -> joint.plan().thickness().orElse(0);
-          case ROUND_TENON, DOWELS -> joint.plan().diameter().orElse(0);
-          default -> 0;
-        };
-    return least(joint.length() - Math.max(keeps, step), this::shortened);
+    return least(joint.length() - Math.max(keeps(), step), this::shortened);
+  }
+
+  /** The least length of a tenon that is shortened; 0 where there is none. */
+  private double keeps() {
+    return switch (joint.plan().kind()) {
+      case MORTISE_AND_TENON, LOOSE_TENON -> joint.plan().thickness().orElse(0);
+      case ROUND_TENON, DOWELS -> joint.plan().diameter().orElse(0);
+      default -> 0;
+    };
   }
 
   /** Empty where that does not help, or leaves too little of the tenon. */

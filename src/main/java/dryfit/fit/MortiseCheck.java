@@ -98,7 +98,7 @@ final class MortiseCheck {
                     + shorter(assembly, a, b, least.value())
                     + shorter(assembly, b, a, least.value())
                     + "move them apart by "
-                    + assembly.length(Assembly.roundUp(least.value() - pair.wood()))
+                    + assembly.lengthUp(least.value() - pair.wood())
                     + ".",
                 a.plan().pointer(),
                 pair.at()));

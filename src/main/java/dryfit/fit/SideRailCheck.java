@@ -128,7 +128,7 @@ final class SideRailCheck implements Check {
                     + " break when their sitter leans back: make its "
                     + which
                     + " "
-                    + assembly.length(Assembly.roundUp(limit.value() - least))
+                    + assembly.lengthUp(limit.value() - least)
                     + " more, or add a side stretcher or corner blocks. How much it carries is for"
                     + " a test or a licensed professional to say.",
                 joint.plan().pointer() + "/" + which,

@@ -44,7 +44,7 @@ final class SlantCheck implements Check {
                         + "\" needs "
                         + part.label()
                         + " to be "
-                        + assembly.length(Assembly.roundUp(needed))
+                        + assembly.lengthUp(needed)
                         + " thick and it is "
                         + assembly.length(there)
                         + "; shorten the tenon, make it thinner, or let the mortise lean instead"

@@ -68,7 +68,7 @@ final class TenonShapeCheck implements Check {
                     + " long, "
                     + times(joint.length() / thick)
                     + " its thickness; make it "
-                    + assembly.length(Assembly.roundUp(wanted - joint.length()))
+                    + assembly.lengthUp(wanted - joint.length())
                     + " longer if the wood it goes into allows. A short tenon holds less: test"
                     + " one before you trust it with a sitter.",
                 joint.plan().pointer() + "/length",
@@ -100,7 +100,7 @@ final class TenonShapeCheck implements Check {
                     + "\" is "
                     + times(wide / thick)
                     + " as wide as thick; make it "
-                    + assembly.length(Assembly.roundUp(wide - most))
+                    + assembly.lengthUp(wide - most)
                     + " narrower, or two tenons side by side, or the long mortise weakens "
                     + assembly.mortised(joint).part().label()
                     + ".",
@@ -133,7 +133,7 @@ final class TenonShapeCheck implements Check {
                     + " thick in a part of "
                     + assembly.length(part)
                     + "; make it "
-                    + assembly.length(Assembly.roundUp(Math.abs(thick - bound)))
+                    + assembly.lengthUp(Math.abs(thick - bound))
                     + (thin ? " thicker." : " thinner, or its shoulders are too narrow to hold."),
                 joint.plan().pointer() + "/thickness",
                 joint.at()));
@@ -185,7 +185,7 @@ final class TenonShapeCheck implements Check {
                     + String.format(
                         Locale.ROOT, "; only %.0f %% of its fibres are whole; ", 100 * whole)
                     + "make it "
-                    + assembly.length(Assembly.roundUp(joint.length() - longest))
+                    + assembly.lengthUp(joint.length() - longest)
                     + " shorter, or let it in along the part (\"entry\": \"along\"); a tenon of"
                     + " short grain can snap off under a sitter.",
                 joint.plan().pointer() + "/entry",

@@ -241,7 +241,12 @@ final class ChairWindow {
           Freeing.of(locked, answer.stuck(), style()).stream()
               .map(free -> Words.spoken(free, locked))
               .toList();
-      tickets.locked(Pulling.holding(locked, answer.stuck()), frees, seeing::pullApart);
+      long held = answer.stuck().stream().flatMap(s -> s.parts().stream()).distinct().count();
+      tickets.locked(
+          Pulling.holding(locked, answer.stuck()),
+          frees,
+          held < locked.parts().size(),
+          seeing::pullApart);
     }
   }
 

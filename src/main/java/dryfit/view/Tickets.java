@@ -108,9 +108,10 @@ final class Tickets extends ScrollPane {
    * Tells that the joints fit and the chair still locks: before all others, where it was green.
    *
    * @param holding which parts, as sentences
+   * @param rest whether any other part comes apart
    * @param pull draws apart what comes apart
    */
-  void locked(String holding, List<String> frees, Runnable pull) {
+  void locked(String holding, List<String> frees, boolean rest, Runnable pull) {
     // The next findings are shown anew, whether they are others or not.
     there = List.of();
     row.getChildren()
@@ -120,7 +121,7 @@ final class Tickets extends ScrollPane {
             TicketEdge.Kind.STOPS,
             "Cannot be put together",
             holding,
-            "click to see what comes apart");
+            rest ? "click to see what comes apart" : "no other part comes off");
     ticket.setId("locked");
     ticket.setOnAction(e -> pull.run());
     List<Node> tickets = new ArrayList<>(List.of(ticket));
