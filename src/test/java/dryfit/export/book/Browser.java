@@ -16,7 +16,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
@@ -213,24 +212,23 @@ final class Browser {
     send("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", points));
   }
 
-  /** Ends it and takes its files away. */
+  /** Ends it and all it has started, and takes its files away. */
   void quit() throws Exception {
     socket.abort();
+    // Its children write into the folder until they are gone too.
+    List<ProcessHandle> children = process.descendants().toList();
     process.destroy();
     if (!process.waitFor(20, TimeUnit.SECONDS)) {
       process.destroyForcibly().waitFor();
     }
-    Optional<IOException> left = Optional.empty();
+    for (ProcessHandle child : children) {
+      child.destroyForcibly();
+      child.onExit().get(20, TimeUnit.SECONDS);
+    }
     try (Stream<Path> files = Files.walk(profile)) {
       for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        try {
-          Files.deleteIfExists(file);
-        } catch (IOException e) {
-          // A child process that is still going down may write; the folder is a temporary one.
-          left = Optional.of(e);
-        }
+        Files.deleteIfExists(file);
       }
     }
-    left.ifPresent(e -> profile.toFile().deleteOnExit());
   }
 }
