@@ -11,6 +11,7 @@ import dryfit.export.paper.Ink.Line;
 import dryfit.export.paper.Ink.Words;
 import dryfit.export.paper.Page;
 import dryfit.export.paper.Page.Paper;
+import dryfit.export.paper.Typeface;
 import dryfit.fit.PartSides;
 import dryfit.geometry.Vec2;
 import dryfit.shop.template.MouthPrint;
@@ -95,7 +96,9 @@ public final class MouthPages {
   private List<Ink> sheet(double width, double height) {
     List<Ink> ink = new ArrayList<>();
     double y = height - MARGIN - 5;
-    ink.add(new Words(new Vec2(MARGIN, y), title(), 5, Align.LEFT));
+    // Of a variant with a long name the letters are smaller.
+    double size = Math.min(5, (width - 2 * MARGIN) / Typeface.width(title(), 1));
+    ink.add(new Words(new Vec2(MARGIN, y), title(), size, Align.LEFT));
     y -= 3;
     for (String line : notes(width)) {
       y -= LINE;

@@ -179,6 +179,11 @@ final class ChairView extends Pane {
     paper.resize(getWidth(), getHeight());
     drawing.resize(getWidth(), getHeight());
     settle();
+    if (plain.get() != null && shown != null && getWidth() > 1 && getHeight() > 1) {
+      // A plain view is of the whole chair in whatever window there is.
+      flight.stop();
+      orbit.set(of(plain.get()));
+    }
   }
 
   /** Takes the first view as soon as there is a chair and room to show it in. */

@@ -332,14 +332,19 @@ final class ChairWindow {
     } else {
       beside = Optional.of(new SideBySide(this::fillBeside, session::fault));
       over.getChildren().set(0, beside.get());
+      // What is told of one joint has no chair beside it now; the table needs the room.
+      bench.setRight(null);
       fillBeside();
     }
   }
 
   private void alone() {
-    beside.ifPresent(SideBySide::close);
-    beside = Optional.empty();
-    over.getChildren().set(0, middle);
+    if (beside.isPresent()) {
+      beside.get().close();
+      beside = Optional.empty();
+      over.getChildren().set(0, middle);
+      bench.setRight(card);
+    }
   }
 
   private void fillBeside() {
@@ -368,6 +373,8 @@ final class ChairWindow {
 
   /** Takes up a finding: goes there, points out its parts, shows its joint. */
   private void open(Finding finding) {
+    // There it is seen where it is.
+    alone();
     chair.see(l -> l.choosing(finding.parts()));
     chair.fly(finding.at(), NEAR);
     if (!finding.joints().isEmpty()) {

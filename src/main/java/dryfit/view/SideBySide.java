@@ -27,6 +27,9 @@ final class SideBySide extends BorderPane {
 
   private static final int LEAST = 2;
 
+  /** Left and right of the words, pixels. */
+  private static final double EDGES = 34;
+
   /** Share of the height that the table has. */
   private static final double TABLE = 0.42;
 
@@ -67,9 +70,11 @@ final class SideBySide extends BorderPane {
     over.setOnAction(e -> arrange());
     over.setDisable(true);
     words.getStyleClass().add("view-bar");
-    choice.setAlignment(Pos.CENTER_LEFT);
-    inWood.setAlignment(Pos.CENTER_LEFT);
-    inInk.setAlignment(Pos.CENTER_LEFT);
+    for (FlowPane row : List.of(choice, inWood, inInk)) {
+      row.setAlignment(Pos.CENTER_LEFT);
+      // In a narrow window the names go on in a second line.
+      row.prefWrapLengthProperty().bind(words.widthProperty().subtract(EDGES));
+    }
     ScrollPane below = new ScrollPane(table);
     table.stayIn(below);
     below.setId("differing");

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -138,5 +139,37 @@ class BesideWindowTest extends WindowTest {
       }
     }
     return count;
+  }
+
+  @Test
+  void inASmallWindowEveryDesignCanBeChosenAndTheTableBeRead(FxRobot robot) {
+    screen.open(Path.of("models/orchard-side-chair.json"));
+    run(
+        () -> {
+          screen.stage.setWidth(900);
+          screen.stage.setHeight(600);
+        });
+    robot.clickOn("#beside");
+    OnScreen.await("the chairs", () -> robot.lookup(".beside").queryAll().size() >= 2);
+    screen.settled();
+    Node side = robot.lookup("#side-by-side").query();
+    double edge = OnScreen.ask(() -> side.localToScene(side.getLayoutBounds()).getMaxX());
+    List<Node> choices =
+        robot.lookup(".view-bar .word").queryAll().stream().filter(Node::isVisible).toList();
+    assertThat(choices).hasSizeGreaterThan(3);
+    for (Node choice : choices) {
+      assertThat(OnScreen.ask(() -> choice.localToScene(choice.getLayoutBounds()).getMaxX()))
+          .as(choice.getId())
+          .isLessThanOrEqualTo(edge);
+    }
+    screen.photograph("60-beside-in-a-small-window");
+    // A ticket leads back to the one chair, and to the place in it.
+    Button ticket = tickets(robot).get(0);
+    run(ticket::fire);
+    screen.settled();
+    screen.landed();
+    assertThat(robot.lookup("#side-by-side").queryAll()).isEmpty();
+    assertThat(robot.lookup("#ring").query().isVisible()).isTrue();
+    assertThat(robot.lookup("#joint-card").queryAll()).isNotEmpty();
   }
 }

@@ -149,4 +149,22 @@ class NeverLostWindowTest extends WindowTest {
     assertThat(wood).as("places that are not paper").isGreaterThan(4000);
     assertThat(text(robot, "#notice")).contains("4800 ×");
   }
+
+  @Test
+  void aPlainViewHasTheWholeChairInEverySizeOfTheWindow(FxRobot robot) {
+    screen.open(HARBOUR);
+    for (double[] size : new double[][] {{1400, 620}, {900, 860}, {1280, 800}}) {
+      run(
+          () -> {
+            screen.stage.setWidth(size[0]);
+            screen.stage.setHeight(size[1]);
+          });
+      screen.settled();
+      screen.landed();
+      assertThat(OnScreen.ask(() -> screen.window.chair().seeAllThatIsCutOff()))
+          .as(size[0] + " x " + size[1])
+          .isEmpty();
+      assertThat(OnScreen.ask(() -> screen.window.chair().plain().get())).isNotNull();
+    }
+  }
 }
