@@ -148,6 +148,14 @@ final class DimensionRow extends VBox {
     }
   }
 
+  /** Nothing more is on its way: the mark stands where the document has it. */
+  void settle() {
+    slidTo = OptionalDouble.empty();
+    if (dimension != null) {
+      follow(dimension.value().value());
+    }
+  }
+
   private void help(String written) {
     String both = dimension.note() + (dimension.note().isEmpty() ? "" : "\n") + written;
     String help = both.strip();

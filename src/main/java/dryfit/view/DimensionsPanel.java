@@ -66,6 +66,14 @@ final class DimensionsPanel extends VBox {
     scroll.getStyleClass().add("side-scroll");
     javafx.scene.layout.VBox.setVgrow(scroll, javafx.scene.layout.Priority.ALWAYS);
     getChildren().addAll(title, search, scroll, help);
+    session
+        .busy()
+        .addListener(
+            (o, was, now) -> {
+              if (!now) {
+                rows.values().forEach(DimensionRow::settle);
+              }
+            });
   }
 
   private DimensionRow row(String name) {

@@ -26,7 +26,7 @@ final class Entry {
 
   /** A fraction as a rule in inches has it. */
   private static final Pattern INCHES =
-      Pattern.compile("(?:\\d+(?:\\s+|-))?(\\d+)/(2|4|8|16|32|64)");
+      Pattern.compile("(?:\\d+(?:\\s+|-))?(\\d{1,2})/(2|4|8|16|32|64)");
 
   /** A number that stands by itself between signs, commas or brackets. */
   private static final Pattern BARE_TERM =

@@ -33,8 +33,12 @@ final class SideBySide extends BorderPane {
   /** Share of the height that the table has. */
   private static final double TABLE = 0.42;
 
+  /** The same below two designs laid over each other, whose words take more room. */
+  private static final double TABLE_LAID = 0.3;
+
   private final HBox chairs = new HBox(1);
   private final DifferenceTable table = new DifferenceTable();
+  private final ScrollPane below = new ScrollPane();
   private final List<ChairView> views = new ArrayList<>();
   private final ChairView both = new ChairView();
   private final ToggleButton over = new ToggleButton("lay over each other");
@@ -75,11 +79,10 @@ final class SideBySide extends BorderPane {
       // In a narrow window the names go on in a second line.
       row.prefWrapLengthProperty().bind(words.widthProperty().subtract(EDGES));
     }
-    ScrollPane below = new ScrollPane(table);
+    below.setContent(table);
     table.stayIn(below);
     below.setId("differing");
     below.getStyleClass().add("side-scroll");
-    below.prefHeightProperty().bind(heightProperty().multiply(TABLE));
     below.setFitToWidth(true);
     setTop(words);
     setCenter(chairs);
@@ -195,6 +198,7 @@ final class SideBySide extends BorderPane {
   private void arrange() {
     boolean laid = over.isSelected() && !over.isDisabled();
     setCenter(laid ? both : chairs);
+    below.prefHeightProperty().bind(heightProperty().multiply(laid ? TABLE_LAID : TABLE));
     words
         .getChildren()
         .setAll(laid ? List.of(choice, over, inWood, inInk) : List.<Node>of(choice, over));

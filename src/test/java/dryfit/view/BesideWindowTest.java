@@ -82,7 +82,7 @@ class BesideWindowTest extends WindowTest {
     robot.clickOn("#lay-over");
     screen.settled();
     ChairView both = robot.lookup("#chair-over").query();
-    assertThat(screen.wood(both)).as("one in wood").isGreaterThan(700);
+    assertThat(screen.wood(both)).as("one in wood").isGreaterThan(1000);
     assertThat(blue(OnScreen.picture(both))).as("the other in blue").isGreaterThan(1000);
     screen.photograph("17-laid-over");
     robot.clickOn("#over-it-in-blue-ink-2");

@@ -143,6 +143,17 @@ class DimensionsWindowTest extends WindowTest {
     assertThat(left).isEqualTo(470);
     assertThat(stood).as("places it went to by itself").allMatch(at -> at == 470);
     assertThat(screen.shown().document().text()).contains("\"value\": 470");
+
+    // Slid and taken back before a chair came of it: the mark goes back too.
+    run(
+        () -> {
+          rule.executeAccessibleAction(AccessibleAction.INCREMENT);
+          screen.window.session().undo();
+        });
+    screen.settled();
+    String told = field(robot, "seatTop").getText();
+    assertThat(OnScreen.ask(() -> rule.value().get())).isEqualTo(Double.parseDouble(told));
+    assertThat(screen.shown().document().text()).contains("\"value\": " + told);
   }
 
   @Test
